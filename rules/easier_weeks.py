@@ -188,8 +188,7 @@ def _unbroken(ledger: Ledger, limits: Limits) -> Iterator[list[Week]]:
             run = []
         if counts:
             run.append(week)
-    if run:
-        yield run
+    yield run
 
 
 def _risen(first: Week, last: Week) -> list[tuple[SetGroup, SetGroup, str]]:

@@ -172,7 +172,7 @@ class _Subject:
         """Whether an activity is of the kind, or loads what is named."""
         if self._says(activity):
             return True
-        muscles = set(catalogue.area(self.words) or ()) if self.is_area and not self.is_own else set()
+        muscles = set(catalogue.area(self.words) or ()) if not self.is_own else set()
         return any(muscles.intersection(catalogue.area(area.words) or ()) for area, _ in activity.loads)
 
     def times(self) -> list[_Time]:
@@ -305,14 +305,13 @@ def _days(week: Week, demand: Demand, subject: _Subject) -> Iterator[DraftFindin
 def _spacing(ledger: Ledger, demand: Demand, subjects: list[_Subject]) -> Iterator[DraftFinding]:
     """Two times of it, or of two kinds, that are too near each other."""
     first, second = subjects[0].times(), subjects[-1].times()
+    least = demand.least or 0
     for before, after in _neighbours(first, second):
         hours, days = before.hours_to(after), after.day - before.day
-        near = hours < (demand.least or 0) if demand.form == HOURS else days == 1
+        near = hours < least if demand.form == HOURS else days == 1
         if not near or not demand.holds_in(after.week.number):
             continue
-        wanted = (
-            f"at least {plain(demand.least or 0)} h" if demand.form == HOURS else "never two days running"
-        )
+        wanted = f"at least {plain(least)} h" if demand.form == HOURS else "never two days running"
         apart = f", {plain(hours)} h apart" if demand.form == HOURS else ""
         yield found(
             after.what.place,
@@ -323,18 +322,18 @@ def _spacing(ledger: Ledger, demand: Demand, subjects: list[_Subject]) -> Iterat
             subject=f"{demand.words}: {before.on(ledger)} {after.on(ledger)}",
             related=(Related(before.what.place, "this is near it"), Related(demand.place, "asked here")),
             weeks=(after.week.number,),
-            excess=(demand.least or HOURS_A_DAY) - hours,
         )
 
 
 def _neighbours(first: list[_Time], second: list[_Time]) -> Iterator[tuple[_Time, _Time]]:
     """Each time of one with the next of the other, in either order; never a time with itself."""
-    pairs = {}
+    pairs: dict[frozenset[tuple[int, Session | Activity]], tuple[_Time, _Time]] = {}
     for one, others in ((first, second), (second, first)):
         for before in one:
             for after in others:
                 is_same = before.what is after.what and before.day == after.day
                 if not is_same and (before.day, before.hour or 0) <= (after.day, after.hour or 0):
-                    pairs[(before.day, before.what, after.day, after.what)] = before, after
+                    both = frozenset({(before.day, before.what), (after.day, after.what)})
+                    pairs.setdefault(both, (before, after))
                     break
     yield from pairs.values()

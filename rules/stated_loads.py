@@ -150,11 +150,12 @@ def best_lift_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     if not athlete.best_lifts and athlete.place.text.name == ledger.programme.place.text.name:
         return
     on_file = [ledger.known.exercise(best.exercise.words) for best in athlete.best_lifts]
-    if any(exercise is None for exercise in on_file):
+    known = [exercise for exercise in on_file if exercise is not None]
+    if len(known) < len(on_file):
         return
     lacking: dict[str, tuple[SetGroup, str]] = {}
     for exercise, entry, other in _by_percentage(ledger):
-        if exercise in on_file or (not other and any(best and _near(best, exercise) for best in on_file)):
+        if exercise in known or (not other and any(_near(best, exercise) for best in known)):
             continue
         lacking.setdefault(exercise.name, (entry, other or entry.name))
     if not lacking:

@@ -15,6 +15,7 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
+    from ..lint.body.catalogue import Exercise
     from ..lint.counting.set_group import SetGroup
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import DraftFinding
@@ -57,18 +58,19 @@ def read_two_ways(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding]:
             exercises:
               - {exercise: split squat, sets: 2, reps: 8 each}
     """
-    if entry.exercise is None or not entry.sets.high:
+    exercise = entry.exercise
+    if exercise is None:
         return
     for ask in (_each_side, _added_weight, _held_jump, _two_figures, _pair_of_dumbbells):
-        draft = ask(entry)
+        draft = ask(entry, exercise)
         if draft is not None:
             yield draft
 
 
-def _each_side(entry: SetGroup) -> DraftFinding | None:
+def _each_side(entry: SetGroup, exercise: Exercise) -> DraftFinding | None:
     """``8/8`` in two sets on a lift for one side at a time."""
-    reps, exercise = entry.work.reps, entry.exercise
-    if reps is None or exercise is None or not exercise.unilateral or entry.work.side:
+    reps = entry.work.reps
+    if reps is None or not exercise.unilateral or entry.work.side:
         return None
     if len(reps.sets) != 2 or reps.sets[0] != reps.sets[1] or str(entry.work.sets) != "2":
         return None
@@ -77,11 +79,12 @@ def _each_side(entry: SetGroup) -> DraftFinding | None:
     return _asked(entry, entry.work.places["reps"], meanings)
 
 
-def _added_weight(entry: SetGroup) -> DraftFinding | None:
+def _added_weight(entry: SetGroup, exercise: Exercise) -> DraftFinding | None:
     """``+10 kg`` on what is not lifted with the body."""
-    load, place = entry.work.load, entry.work.places.get("load")
-    if load is None or place is None or load.kind != "bodyweight" or entry.implement in ("", "bodyweight"):
+    load = entry.work.load
+    if load is None or load.kind != "bodyweight" or entry.implement in ("", "bodyweight"):
         return None
+    place = entry.work.places["load"]
     signed = re.match(r"['\"]?([+\u2010-\u2015\u2212-])", place.excerpt)
     if signed is None:
         return None
@@ -94,12 +97,10 @@ def _added_weight(entry: SetGroup) -> DraftFinding | None:
     )
 
 
-def _held_jump(entry: SetGroup) -> DraftFinding | None:
+def _held_jump(entry: SetGroup, exercise: Exercise) -> DraftFinding | None:
     """A hold on a jump or throw that has no repetitions."""
     place = entry.work.places.get("hold")
-    if place is None or entry.work.reps is not None or entry.exercise is None:
-        return None
-    if entry.exercise.kind not in FAST_KINDS:
+    if place is None or entry.work.reps is not None or exercise.kind not in FAST_KINDS:
         return None
     held = f"hold: {place.excerpt}"
     return found(
@@ -114,12 +115,11 @@ def _held_jump(entry: SetGroup) -> DraftFinding | None:
 
 def _held_jump_edits(place: Place, held: str) -> tuple[Edit, ...]:
     """Both readings, where the key stands right before its value."""
-    before = place.text.content[: place.start]
-    key = re.search(r"hold:[ \t]*$", before[-40:])
+    line = re.split("[\r\n]", place.text.content[: place.start])[-1]
+    key = re.search(r"hold:[ \t]*$", line)
     if key is None:
         return ()
     whole = place.from_before(len(key[0]))
-    line = before[max(before.rfind("\n"), before.rfind("\r")) + 1 :]
     indent = line.removesuffix(key[0])
     between = ", " if indent.strip(" -") else "\n" + " " * len(indent)
     timed = f"reps: {place.excerpt}"
@@ -133,7 +133,7 @@ ONE_PLATE = 2.5
 """kg by which a load may be rounded: the smallest pair of plates that most gyms have (common practice)."""
 
 
-def _two_figures(entry: SetGroup) -> DraftFinding | None:
+def _two_figures(entry: SetGroup, exercise: Exercise) -> DraftFinding | None:
     """``80 % (150 kg)`` where 80 % of the best on file is 160 kg."""
     load = entry.work.load
     if load is None or load.beside is None or load.kind != "mass" or load.span is None:
@@ -156,10 +156,10 @@ def _in_kilograms(entry: SetGroup, share: Load) -> Range | None:
     return entry.kilograms_at(share.span * (1 if share.whole == "1RM" else entry.counted_from / 100))
 
 
-def _pair_of_dumbbells(entry: SetGroup) -> DraftFinding | None:
+def _pair_of_dumbbells(entry: SetGroup, exercise: Exercise) -> DraftFinding | None:
     """One weight where two dumbbells are pressed."""
-    load, exercise = entry.work.load, entry.exercise
-    if load is None or exercise is None or load.kind != "mass" or load.pieces > 1 or len(load.values) != 1:
+    load = entry.work.load
+    if load is None or load.kind != "mass" or load.pieces > 1 or len(load.values) != 1:
         return None
     if (
         entry.implement != "dumbbell"

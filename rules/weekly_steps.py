@@ -124,7 +124,7 @@ def _stepped(before: SetGroup, entry: SetGroup, unit: str, fewer: float, limits:
     by_share = was * share / 100
     smallest, pieces = _smallest(entry, limits), load_in_words(entry.work).pieces
     kilograms = limits.number(smallest) * pieces if unit in ("mass", WITH_BODY) else 0.0
-    stock = entry.programme.stock(entry.implement) if kilograms and unit == "mass" else None
+    stock = entry.programme.stock(entry.implement) if unit == "mass" else None
     following = stock.after(was / pieces) if stock else None
     if following is not None:
         kilograms = max(kilograms, following * pieces - was)

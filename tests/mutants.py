@@ -1,4 +1,4 @@
-"""Changes to the rules and to some of the counting, one place at a time: what may be changed, whose it is, and which rules differ from before."""
+"""Changes to the rules and to the counting, one place at a time: what may be changed, whose it is, and which rules differ from before."""
 
 from __future__ import annotations
 
@@ -14,8 +14,8 @@ from spotline.lint.engine import limits
 ROOT = Path(__file__).resolve().parent.parent
 RULES = ROOT / "rules"
 COUNTING = ROOT / "lint" / "counting"
-COUNTED = ("effort",)
-"""Modules of the counting that are changed too; tests/counting holds a file of tests for each."""
+COUNTED = tuple(sorted(path.stem for path in COUNTING.glob("[!_]*.py")))
+"""Modules of the counting that are changed too."""
 
 OPTIONS = {
     name for name, one in vars(limits).items() if isinstance(one, type) and issubclass(one, limits.Option)
@@ -159,7 +159,7 @@ class Mutant:
     """A change to a module: its line, whose it is, and the lines of which a test must run one to notice it.
 
     ``place`` is the definition that it is in, ``owner`` a rule or what a module's rules share; ``lines`` is empty for what is worked out when the module
-    is imported.
+    is imported. ``key`` names the change whatever its line; of changes that read alike it counts which.
     """
 
     def __init__(
@@ -171,6 +171,7 @@ class Mutant:
         self.line = line
         self.owner = owner
         self.lines = lines
+        self.key = f"{module.name} {name} {owner}: {change.words}"
 
     def __str__(self) -> str:
         return f"{self.module.path.relative_to(ROOT)}:{self.line} {self.owner}: {self.change.words}"

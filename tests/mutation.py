@@ -1,20 +1,26 @@
-"""Checks the tests of rules and effort: changes these at one place at a time, and looks whether a test then fails.
+"""Checks the tests of rules and counting: changes these at one place at a time, and looks whether a test then fails.
 
-    python tests/mutation.py [MODULE|RULE ...] [--list]
-    python tests/mutation.py --changed [REV] [--list]
+    python tests/mutation.py [MODULE|RULE ...] [--every N [--past K]] [--list]
+    python tests/mutation.py --changed [REV] [--every N [--past K]] [--list]
+    python tests/mutation.py [MODULE|RULE ...] --again
 
 A change that no test notices survives: it does the same as the original, or a test is missing. Prints those that
 survive, then how many were killed for each rule. What several rules of a module use counts by itself, as shared.
 With --changed only what is not as it was at a revision is tried: a rule is when its function is, or anything that
-it uses in rules/.
+it uses in rules/. With --every N each Nth change to each rule is tried, but six at the least: a sample, whose score
+stands with its 95 % interval. Once what survived in it is tested, it says nothing of the changes outside it: --past K
+draws another one. With --again only what survived when it was last tried is, and no score is kept.
 
-Scores are kept in tests/mutation.json; --changed compares with them and leaves them alone. Exit code 0 if of each
-rule no less was killed than is on record, or 95 percent where none is; 1 if less, 2 if a test fails with nothing
-changed.
+Scores are kept in tests/mutation.json, those of a sample as such: they take no place of a whole score and are no
+bar for the next one. --changed compares and leaves them alone. Exit code 0 if of each rule no less was killed than
+is on record of all changes, or where none is 95 percent, of the counting 90; 1 if less, 2 if a test fails with
+nothing changed.
 
-The tests are collected once. One run of them under a trace tells which lines each of them comes by; then every
-change is made in a process forked for it, which runs the tests that come by and name a rule that uses what is
-changed, or no rule at all, until the first that fails.
+The tests are collected once. One run of them under a trace tells which lines each of them comes by; traces are kept
+in .mutation_cache until the files are others. Then every change is made in a process forked for it, which runs the
+tests that come by and name a rule that uses what is changed, or no rule at all, until the first that fails: those
+that killed before, then the short ones. What is changed in the counting is tried by the tests of the counting alone:
+nearly all others come by.
 """
 
 from __future__ import annotations
@@ -29,13 +35,15 @@ import resource
 import shutil
 import sys
 import tempfile
+from collections import Counter
 from collections.abc import Callable, Iterator
+from dis import get_instructions
 from functools import partial
 from graphlib import TopologicalSorter
+from importlib import import_module
 from itertools import zip_longest
-from math import ceil
 from pathlib import Path
-from time import monotonic
+from time import monotonic, process_time
 from types import CodeType, FrameType, FunctionType
 from typing import Any
 
@@ -52,25 +60,25 @@ from spotline.tests.mutants import (
     rules_using,
     taken_from,
 )
+from spotline.tests.mutation_scores import judged, record, recorded, report, sampled, updated, whose
+from spotline.tests.mutation_traces import FOLDER, Place, Trace, Traces
 
-RECORD = ROOT / "tests" / "mutation.json"
-LEAST = 95.0
-"""Percent of the changes to a rule that a test must notice."""
+TRIED = FOLDER / "tried"
+"""A line of JSON for each mutant that was tried."""
 SECONDS = 10
-"""Of processor time for one mutant, beside three times what all tests take; past it, it hangs: killed."""
+"""Of processor time for one mutant, beside three times what its tests take; past it, it hangs: killed."""
 MEMORY = 4 << 30
 """Bytes for one mutant, since one that hangs may also hoard."""
 FAILED = 1
 KILLER = "killer"
 """The file in which a mutant's process names the test that killed it."""
 
-FEW = 4
+FEW = 5
 """Rules that a test may name: one that names more is about them as a whole, and slow."""
 EVERY_RULE = "read_at_work"
 """A fixture that runs all rules over all their programmes: too slow to be worked out for each mutant."""
 
-Tests = int
-"""Some of the tests: one bit each, in the order in which they were collected."""
+TESTS = ("rules", "counting", "mending/test_remedies.py")
 
 
 # The modules
@@ -84,11 +92,18 @@ class Book:
         needs = {name: {source for source, _ in module.imports} for name, module in known.items()}
         self.modules = [known[name] for name in TopologicalSorter(needs).static_order()]
         self.users = rules_using(self.modules)
+        for module in self.modules:
+            import_module(module.imported)
 
     def mutants(self) -> list[Mutant]:
         """Every change to every module."""
         taken = taken_from(self.modules)
-        return [mutant for module in self.modules for mutant in module.mutants(taken)]
+        mutants = [mutant for module in self.modules for mutant in module.mutants(taken)]
+        seen: Counter[str] = Counter()
+        for mutant in mutants:
+            seen[mutant.key] += 1
+            mutant.key += f" #{seen[mutant.key]}"
+        return mutants
 
     def install(self, mutant: Mutant) -> None:
         """Makes a change and puts it in place of what is live, which the tests hold on to."""
@@ -138,7 +153,9 @@ def put_in_place(changed: Module, live: dict[str, Any]) -> None:
             for member in vars(old).keys() & vars(new).keys():
                 take_code(vars(old)[member], vars(new)[member])
         elif not take_code(old, new):
-            live[name] = new
+            for holder in [one.__dict__ for key, one in sys.modules.items() if key.startswith("spotline.")]:
+                if holder.get(name) is old:
+                    holder[name] = new
 
 
 def take_code(old: Any, new: Any) -> bool:
@@ -163,7 +180,7 @@ class Check:
         self.failing: list[str] = []
         self.killed: set[Mutant] = set()
         self.killers: dict[str, int] = {}
-        self.patience = SECONDS
+        self.traces = Traces()
         self.fail: Callable[[str], None] = self.failing.append
 
     def pytest_collectreport(self, report: pytest.CollectReport) -> None:
@@ -180,17 +197,18 @@ class Check:
         """All tests once under a trace; then, for every mutant, those that concern it."""
         tests = [item for item in session.items if isinstance(item, pytest.Function)]
         named = ((item, rules_named(item)) for item in tests if EVERY_RULE not in item.fixturenames)
+        one_each = {mutant.place: mutant for mutant in self.mutants}.values()
         self.items = [
             (item, names)
             for item, names in named
-            if len(names) <= FEW and any(self.may_notice(item, names, mutant) for mutant in self.mutants)
+            if len(names) <= FEW and any(self.may_notice(item, names, mutant) for mutant in one_each)
         ]
         with tempfile.TemporaryDirectory() as folder:
             self.folder = Path(folder)
             self.warm_up()
             gc.freeze()
             if not self.failing:
-                self.failing, self.lines = self.traced()
+                self.trace()
             if not self.failing:
                 self.try_all()
         return True
@@ -203,43 +221,57 @@ class Check:
         self.run([self.items[0][0]])
         config._tmp_path_factory._basetemp = None  # type: ignore[attr-defined]
 
-    def traced(self) -> tuple[list[str], dict[tuple[str, int], Tests]]:
-        """The tests that fail as it is, and for each line of the rules those that come by."""
+    def trace(self) -> None:
+        """Finds the tests that fail as it is, and for each line of the rules those that come by."""
+        tests = [item.nodeid for item, _ in self.items]
+        missing = self.traces.missing(tests)
+        parts = [{*missing[at :: self.at_once]} for at in range(min(self.at_once, len(missing)))]
+        for source in [self.told_of(partial(self.traced, part)) for part in parts]:
+            with os.fdopen(source, "rb") as told:
+                failing, found = pickle.load(told)
+            self.joined()
+            self.failing += failing
+            self.traces.add(found)
+        self.seconds = self.traces.seconds()
+        self.lines = self.traces.lines(tests)
+
+    def told_of(self, work: Callable[[], Any]) -> int:
+        """Starts some work in a process of its own: where to read what it gives."""
         reading, writing = os.pipe()
 
-        def work() -> None:
-            told = self.failing, self.lines_run()
+        def tell() -> None:
             with os.fdopen(writing, "wb") as out:
-                pickle.dump(told, out)
+                pickle.dump(work(), out)
 
-        self.fork(work)
+        self.fork(tell)
         os.close(writing)
-        with os.fdopen(reading, "rb") as source:
-            told: tuple[list[str], dict[tuple[str, int], Tests]] = pickle.load(source)
-        self.joined()
-        self.patience += 3 * ceil(resource.getrusage(resource.RUSAGE_CHILDREN).ru_utime)
-        return told
+        return reading
 
-    def lines_run(self) -> dict[tuple[str, int], Tests]:
-        """Runs all tests: for each line of the rules those that come by."""
+    def traced(self, wanted: set[str]) -> tuple[list[str], dict[str, Trace]]:
+        """Runs tests: those that fail, and what each comes by."""
         names = {sys.modules[module.imported].__file__: module.name for module in self.book.modules}
-        lines: dict[tuple[str, int], Tests] = {}
-        test = 1
+        found: dict[str, Trace] = {}
+        places: set[Place] = set()
+        known: dict[Place, Place] = {}
 
         def enter(frame: FrameType, event: str, argument: Any) -> Any:
             return step(frame, event, argument) if frame.f_code.co_filename in names else None
 
         def step(frame: FrameType, event: str, argument: Any) -> Any:
             place = names[frame.f_code.co_filename], frame.f_lineno
-            lines[place] = lines.get(place, 0) | test
+            places.add(known.setdefault(place, place))
             return step
 
         for item, _ in self.items:
-            sys.settrace(enter)
-            self.run([item])
-            sys.settrace(None)
-            test <<= 1
-        return lines
+            if item.nodeid in wanted:
+                began = process_time()
+                sys.settrace(enter)
+                self.run([item])
+                sys.settrace(None)
+                if not self.failing:
+                    found[item.nodeid] = Trace({*places}, process_time() - began)
+                places.clear()
+        return self.failing, found
 
     def run(self, items: list[pytest.Item]) -> None:
         """Runs tests one after the other."""
@@ -252,23 +284,25 @@ class Check:
         """Tries every mutant, a few at a time, and prints those that survive."""
         waiting = self.mutants[::-1]
         running: dict[int, Mutant] = {}
-        while waiting or running:
-            if waiting and len(running) < self.at_once:
-                mutant = waiting.pop()
-                running[self.fork(partial(self.trial, mutant))] = mutant
-                continue
-            process, status = self.joined()
-            mutant = running.pop(process)
-            if status:
-                self.killed.add(mutant)
-            else:
-                print(mutant, flush=True)
+        with TRIED.open("a", encoding="utf-8") as tried:
+            while waiting or running:
+                if waiting and len(running) < self.at_once:
+                    mutant = waiting.pop()
+                    running[self.fork(partial(self.trial, mutant))] = mutant
+                    continue
+                process, status = self.joined()
+                mutant = running.pop(process)
+                if status:
+                    self.killed.add(mutant)
+                else:
+                    print(mutant, flush=True)
+                tried.write(json.dumps([mutant.key, bool(status)]) + "\n")
+                tried.flush()
 
     def may_notice(self, item: pytest.Item, names: set[str], mutant: Mutant) -> bool:
         """Whether a test that names these rules is about what a mutant changes."""
-        about = item.path.stem.removeprefix("test_")
         if mutant.module.name in COUNTED:
-            return about == mutant.module.name
+            return item.path.parent.name == "counting"
         if not names:
             return item.path.parent.name == "rules"
         return not names.isdisjoint(self.book.users[mutant.place])
@@ -279,18 +313,24 @@ class Check:
         for line in mutant.lines:
             tests |= self.lines.get((mutant.module.name, line), 0)
         items = [
-            (-self.killers.get(item.nodeid, -1), len(names - {mutant.owner}), index)
+            (
+                -self.killers.get(item.nodeid, -1),
+                len(names - {mutant.owner}),
+                self.seconds[item.nodeid],
+                index,
+            )
             for index, (item, names) in enumerate(self.items)
             if tests >> index & 1 and self.may_notice(item, names, mutant)
         ]
-        return [self.items[index][0] for _, _, index in sorted(items)]
+        return [self.items[index][0] for *_, index in sorted(items)]
 
     def trial(self, mutant: Mutant) -> None:
         """Runs tests on a mutant; the first to fail ends the process."""
-        resource.setrlimit(resource.RLIMIT_CPU, (self.patience, self.patience))
+        tests = self.concerned(mutant)
+        patience = SECONDS + 3 * int(sum(self.seconds[test.nodeid] for test in tests))
+        resource.setrlimit(resource.RLIMIT_CPU, (patience, patience))
         resource.setrlimit(resource.RLIMIT_AS, (MEMORY, MEMORY))
         self.fail = self.end_killed
-        tests = self.concerned(mutant)
         self.book.install(mutant)
         self.run(tests)
 
@@ -337,8 +377,11 @@ def rules_named(item: pytest.Function) -> set[str]:
     for one in given:
         if isinstance(one, registry.Rule):
             return {one.name}
-    texts = words_in([given, getattr(item.cls, "RULE", ""), item.function], [])
-    return set(re.findall(r"[a-z]+(?:-[a-z]+)+", " ".join(texts))) & RULES
+    its_own = getattr(item.cls, "RULE", "")
+    beside = [one for name, one in vars(item.cls or object).items() if not name.startswith(("test", "_"))]
+    texts = words_in([given, its_own, beside, item.function], [])
+    names = set(re.findall(r"[a-z]+(?:-[a-z]+)+", " ".join(texts))) & RULES
+    return {its_own} if its_own and len(names) > FEW else names
 
 
 def words_in(part: Any, seen: list[Any]) -> Iterator[str]:
@@ -357,8 +400,13 @@ def words_in(part: Any, seen: list[Any]) -> Iterator[str]:
         case FunctionType() if Path(part.__code__.co_filename).is_relative_to(ROOT / "tests"):
             for code in codes_in(part.__code__):
                 yield from words_in(code.co_consts, seen)
-                for name in code.co_names:
+                for name in globals_of(code):
                     yield from words_in(part.__globals__.get(name), seen)
+
+
+def globals_of(code: CodeType) -> set[str]:
+    """What code takes from its module; a method of the same name as something there is not meant."""
+    return {str(step.argval) for step in get_instructions(code) if step.opname == "LOAD_GLOBAL"}
 
 
 def codes_in(code: CodeType) -> Iterator[CodeType]:
@@ -372,38 +420,52 @@ def codes_in(code: CodeType) -> Iterator[CodeType]:
 # The command
 
 
-class Score:
-    """How many changes were made to a rule, or to what rules share, and how many of them a test noticed."""
-
-    def __init__(self, mutants: int, killed: int) -> None:
-        self.mutants = mutants
-        self.killed = killed
-
-    @property
-    def percent(self) -> float:
-        return 100 * self.killed / self.mutants
-
-
-def recorded() -> dict[str, Score]:
-    """The scores on record."""
-    kept = json.loads(RECORD.read_text(encoding="utf-8")) if RECORD.exists() else {}
-    return {owner: Score(**numbers) for owner, numbers in kept.items()}
-
-
-def record(scores: dict[str, Score]) -> None:
-    """Puts scores on record, in order."""
-    whole = {owner: vars(score) for owner, score in sorted(scores.items())}
-    RECORD.write_text(json.dumps(whole, indent=1) + "\n", encoding="utf-8")
-
-
-def wanted(owner: str, before: dict[str, Score]) -> float:
-    """The percentage that is enough: no less than is on record, else what is asked of all."""
-    return before[owner].percent if owner in before else LEAST
+def survived() -> set[str]:
+    """The mutants, by key, that survived when they were last tried."""
+    lines = TRIED.read_text(encoding="utf-8").splitlines() if TRIED.exists() else []
+    return {key for key, killed in dict(json.loads(line) for line in lines).items() if not killed}
 
 
 def main() -> int:
+    asked = arguments()
+    book = Book()
+    every = book.mutants()
+    known = {name for mutant in every for name in (mutant.owner, mutant.module.name)}
+    for name in asked.names:
+        if name not in known:
+            print(f"no module of rules/ or the counting and no rule is called {name}", file=sys.stderr)
+            return 2
+    chosen = changed_since(asked.changed) if asked.changed else set(asked.names) or known
+    mutants = [mutant for mutant in every if {mutant.owner, mutant.module.name} & chosen]
+    if asked.again:
+        once_survived = survived()
+        mutants = [mutant for mutant in mutants if mutant.key in once_survived]
+    mutants = sampled(mutants, asked.every, asked.past)
+    if asked.list or not mutants:
+        print(*mutants or ["There is nothing to change."], sep="\n")
+        return 0
+    began = monotonic()
+    check = Check(book, mutants, asked.at_once)
+    if run_tests(check) == pytest.ExitCode.INTERNAL_ERROR:
+        return 2
+    if check.failing:
+        print("These tests fail with nothing changed:", *check.failing, sep="\n  ")
+        return 2
+    scores = report(mutants, check.killed, Counter(map(whose, mutants if asked.again else every)))
+    print(f"{monotonic() - began:.0f} s")
+    if asked.again:
+        return 0 if len(check.killed) == len(mutants) else 1
+    before = recorded()
+    if not asked.changed:
+        owners = {mutant.owner for mutant in every}
+        record({owner: score for owner, score in updated(before, scores).items() if owner in owners})
+    return judged(scores, before)
+
+
+def arguments() -> argparse.Namespace:
+    """What is asked for."""
     parser = argparse.ArgumentParser(
-        description="Changes rules and effort place by place and runs their tests."
+        description="Changes rules and counting place by place and runs their tests."
     )
     parser.add_argument("names", nargs="*", metavar="MODULE|RULE", help="what to change; all by default")
     parser.add_argument(
@@ -413,70 +475,26 @@ def main() -> int:
         metavar="REV",
         help="rules that are not as they were at REV (HEAD)",
     )
+    parser.add_argument("--every", type=int, default=1, metavar="N", help="each Nth change to each rule")
+    parser.add_argument("--past", type=int, default=0, metavar="K", help="leave out the first K changes")
+    parser.add_argument("--again", action="store_true", help="only what survived when it was last tried")
     parser.add_argument("--at-once", type=int, default=2, metavar="N", help="processes at a time (2)")
     parser.add_argument("--list", action="store_true", help="print the changes and run nothing")
     asked = parser.parse_args()
     if asked.names and asked.changed:
         parser.error("name modules and rules, or ask for those that changed")
-    book = Book()
-    mutants = book.mutants()
-    owners = {mutant.owner for mutant in mutants}
-    known = owners | {module.name for module in book.modules}
-    for name in asked.names:
-        if name not in known:
-            parser.error(f"no module of rules/ or the counting and no rule is called {name}")
-    chosen = changed_since(asked.changed) if asked.changed else set(asked.names) or known
-    mutants = [mutant for mutant in mutants if {mutant.owner, mutant.module.name} & chosen]
-    if not mutants:
-        print("There is nothing to change.")
-        return 0
-    if asked.list:
-        print(*mutants, sep="\n")
-        return 0
-    began = monotonic()
-    check = Check(book, mutants, asked.at_once)
+    if asked.every < 1 or asked.past < 0:
+        parser.error("--every counts from 1, --past from 0")
+    return asked
+
+
+def run_tests(check: Check) -> int:
+    """Collects the tests and hands them to a check; the exit code of pytest."""
     plugins = [
         word for name in ("terminal", "cacheprovider", "faulthandler") for word in ("-p", f"no:{name}")
     ]
     settings = ["-o", "addopts=", "--import-mode=importlib", "--assert=plain", "-s", "--rootdir", str(ROOT)]
-    tests = ["rules", "counting", "mending/test_remedies.py"]
-    pytest.main([*settings, *plugins, *(str(ROOT / "tests" / one) for one in tests)], plugins=[check])
-    if check.failing:
-        print("These tests fail with nothing changed:", *check.failing, sep="\n  ")
-        return 2
-    scores = report(mutants, check.killed)
-    print(f"{monotonic() - began:.0f} s")
-    before = recorded()
-    if not asked.changed:
-        record({owner: score for owner, score in (before | scores).items() if owner in owners})
-    return judged(scores, before)
-
-
-def report(mutants: list[Mutant], killed: set[Mutant]) -> dict[str, Score]:
-    """Prints the table, by module and owner; the scores of the owners."""
-    rows: dict[tuple[str, str], Score] = {}
-    for mutant in mutants:
-        for row in ((mutant.module.name, mutant.owner), (mutant.module.name, ""), ("", "")):
-            score = rows.setdefault(row, Score(0, 0))
-            score.mutants += 1
-            score.killed += mutant in killed
-    print(f"\n{'':42}{'mutants':>9}{'killed':>9}{'survived':>10}{'score':>9}")
-    for (module, owner), score in sorted(rows.items(), reverse=True):
-        name = f"  {owner}" if owner else module or "all"
-        survived = score.mutants - score.killed
-        print(f"{name:42}{score.mutants:9}{score.killed:9}{survived:10}{score.percent:8.1f}%")
-    return {owner: score for (_, owner), score in rows.items() if owner}
-
-
-def judged(scores: dict[str, Score], before: dict[str, Score]) -> int:
-    """Says of which rules too few changes were noticed; the exit code."""
-    short = [owner for owner, score in sorted(scores.items()) if score.percent < wanted(owner, before)]
-    for owner in short:
-        least = wanted(owner, before)
-        print(
-            f"{owner}: {scores[owner].percent:.1f} % are too few, {least:.1f} % are wanted: test what survived."
-        )
-    return 1 if short else 0
+    return pytest.main([*settings, *plugins, *(str(ROOT / "tests" / one) for one in TESTS)], plugins=[check])
 
 
 if __name__ == "__main__":

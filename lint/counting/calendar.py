@@ -48,7 +48,7 @@ class Calendar:
         self.header = header
         self.slip: Slip | None = None
         self.programme: Programme
-        self.moves = False
+        self.moves: bool
         self.together = together
         self.weeks_of = weeks_of
         self.best = _best_lifts(header)

@@ -80,14 +80,15 @@ _SHARE = f"{_N}(?:{_TO}{_N})? ?{_PERCENT}"
 _ONE_RM = _any_case("(?:1 ?rm|max)")
 _LIFT = "[A-Za-z\u00c0-\u024f][^%(]{1,58}"
 _OF = _any_case("of")
+_OF_LIFT = f"{_any_case('of (?:the |my |your |his |her )?')}{_LIFT}"
 _OF_WHAT = (
     f"(?: {_any_case('of (?:the )?top set')}|(?: {_OF})? {_BODYWEIGHT}(?: ?(?:[+]|{_DASH}) ?{_MASS})?"
     f"|(?: {_OF})? {_ONE_RM}| {_OF} {_COUNTS} ?{_any_case('rm')}"
-    f"| {_any_case('of (?:the |my |your |his |her )?')}{_LIFT})?"
+    f"| {_OF_LIFT})?"
 )
 """What a share may be of; another lift is any name."""
 _TWO_FIGURES = (
-    f"{_SHARE} ?[(] ?{_MASS} ?[)]|{_MASS} ?[(] ?{_SHARE} ?[)]"
+    f"{_SHARE}(?: {_OF} {_ONE_RM}| {_OF_LIFT})? ?[(] ?{_MASS} ?[)]|{_MASS} ?[(] ?{_SHARE} ?[)]"
     f"|{_COUNTS} ?{_any_case('rm')} ?[(] ?{_SHARE} ?[)]"
 )
 """One load in two figures: 80 % (160 kg)."""

@@ -6,7 +6,7 @@ from collections.abc import Callable
 
 import pytest
 
-from spotline.lint.counting.change import Change
+from spotline.lint.counting.change import Change, slip_in, typed_for
 from spotline.lint.counting.ledger import Ledger
 
 Build = Callable[..., Ledger]
@@ -117,3 +117,58 @@ def test_occasions(programme: Build, week: Text) -> None:
         "Another": ["back squat, sets: 1"],
     }
     assert programme(week(days)).sets("quadriceps").occasions() == 4  # Monday, Tuesday, two without a day
+
+
+def test_a_lift_that_stays_is_no_change(changed: Callable[..., Change]) -> None:
+    """The very same sets, beside those that are fewer, and those that only come to as many."""
+    change = changed(
+        "back squat, sets: 5, reps: 6",
+        "bench press, sets: {1: 5, 2: 4}, reps: 6",
+        "deadlift, sets: {1: 2, 2: 2}, reps: 5",
+    )
+    assert [part.is_none for part in change.parts] == [True, False, False]
+
+
+@pytest.mark.parametrize(
+    ("before", "value", "after", "meant"),
+    [
+        (62.5, 56, 67.5, 65),  # two digits that changed places
+        (67.5, 56, 62.5, 65),
+        (65, 56, 70, 65),
+        (60, 56, 65, 65),
+        (66, 56, 70, None),
+        (60, 56, 64, None),
+        (100, 10, 105, 100),  # a nought too few
+        (95, 10, 100, 100),
+        (101, 10, 105, None),
+        (120, 102, 120, 120),
+        (60, 62, 70, None),  # it lies between
+        (26, 26, 70, None),
+        (50, 1.5, 70, None),  # a point is no digit
+        (10, 1, 100, 10),
+    ],
+)
+def test_what_a_number_may_be_a_slip_for(
+    before: float, value: float, after: float, meant: float | None
+) -> None:
+    assert typed_for(before, value, after) == meant
+
+
+@pytest.mark.parametrize(
+    ("loads", "slip"),
+    [
+        ("{1: 62.5 %, 2: 56 %, 3: 67.5 %}", (65, 67.5)),
+        ("{1: 62.5 kg, 2: 56 kg, 3: 67.5 kg}", (65, 67.5)),
+        ("{1: 135 lb, 2: 104 lb, 3: 145 lb}", (140, 145)),
+        ("{1: 2 x 30 kg, 2: 2 x 23 kg, 3: 2 x 34 kg}", (32, 34)),
+        ("{1: 62.5 kg, 2: 56 %, 3: 67.5 kg}", None),
+        ("{1: 62.5 kg, 2: 56-57 kg, 3: 67.5 kg}", None),
+        ("{1: 62.5 kg, 2: heavy, 3: 67.5 kg}", None),
+        ("{1: 30 kg, 2: 2 x 23 kg, 3: 34 kg}", None),
+    ],
+)
+def test_slips_are_read_in_the_coachs_unit(
+    programme: Build, week: Text, loads: str, slip: tuple[float, float] | None
+) -> None:
+    ledger = programme(week({"Gym": [f"bench press, sets: 3, reps: 5, load: {loads}"]}, "weeks: 3"))
+    assert slip_in(*(one.visits[0].own[0] for one in ledger.weeks)) == slip

@@ -916,3 +916,63 @@ def test_the_lines_of_a_count_add_up_to_it(programme: Build, sessions: Plan) -> 
         count = ledger.sets(area)
         assert sum(sets.low for _, sets in count.lines()) == count.low
         assert sum(sets.high for _, sets in count.lines()) == count.high
+
+
+@pytest.mark.parametrize("level", ["", "novice", "intermediate", "advanced"])
+def test_a_best_lift_may_grow_with_every_week_after_the_first(
+    programme: Build, week: Text, level: str
+) -> None:
+    athlete = f"athlete: {{name: Ida{f', level: {level}' if level else ''}}}"
+    one, five, nine = (
+        programme(week({"Gym": ["plank, sets: 1"]}, f"{athlete}\nweeks: {weeks}")).header.growth
+        for weeks in (1, 5, 9)
+    )
+    assert one == 1
+    assert five > 1
+    assert nine - 1 == pytest.approx(2 * (five - 1))
+
+
+@pytest.mark.parametrize(
+    ("line", "sets"),
+    [
+        ("{intervals: rowing machine, rounds: 4, distance: 500 m}", 0),  # no lift, whatever it moves
+        ("{intervals: bike, rounds: 5, on: 60 s, off: 60 s}", 0),
+        ("{intervals: kettlebell swing, rounds: 6, on: 30 s, off: 30 s}", 6),
+        ("{intervals: back squat, rounds: 4, on: 30 s, off: 90 s}", 4),
+        ("{intervals: moon walk, rounds: 4, on: 30 s, off: 90 s}", 0),
+    ],
+)
+def test_intervals_of_a_lift_are_sets_and_those_of_a_machine_are_none(
+    programme: Build, line: str, sets: int
+) -> None:
+    ledger = programme(f"programme: P\nsessions:\n  - {{session: A, exercises: [{line}]}}\n")
+    assert span(ledger.weeks[0].all_sets(hard=False)) == (sets, sets)
+
+
+def test_blocks_of_one_week_that_follow_one_another_are_looked_at_together(programme: Build) -> None:
+    """Of the other blocks each stands for itself."""
+    weeks = (2, 1, 1, 1, 3, 1)
+    blocks = "".join(
+        f"  - {{name: B{number}, weeks: {one}, sessions: [{{session: A, exercises: [{{exercise: plank, sets: 1}}]}}]}}\n"
+        for number, one in enumerate(weeks)
+    )
+    ledger = programme(f"programme: P\nblocks:\n{blocks}")
+    assert [len(ledger.of_rota(block).visits) for block in ledger.programme.blocks] == [2, 3, 3, 3, 3, 1]
+    assert [len(ledger.of_block(block).visits) for block in ledger.programme.blocks] == [*weeks]
+
+
+def test_the_last_day_is_a_sunday(programme: Build, week: Text) -> None:
+    ledger = programme(week({"Gym": ["plank, sets: 1"]}, "starts: 2026-01-05\nweeks: 3"))
+    assert ledger.ends == date(2026, 1, 25)
+    assert ledger.day_number(date(2026, 1, 25)) == 21
+    undated = programme(week({"Gym": ["plank, sets: 1"]}, "weeks: 3"))
+    assert (undated.ends, undated.day_number(date(2026, 1, 25))) == (None, None)
+
+
+def test_many_weeks_with_other_exercises_are_looked_at_by_themselves(programme: Build, week: Text) -> None:
+    lines = ["plank, sets: 1", "dip, sets: 1, in weeks: 1-4", "leg press, sets: 1, in weeks: 5-12"]
+    ledger = programme(week({"Gym": lines}, "weeks: 12"))
+    alike = [[one.number for one in ledger.with_same_exercises(week)] for week in ledger.weeks]
+    assert alike == [[1, 2, 3, 4]] * 4 + [[*range(5, 13)]] * 8
+    alone = programme(week({"Gym": lines[:1]}, "weeks: 12"))
+    assert {alone.with_same_exercises(week) for week in alone.weeks} == {()}  # that is the block

@@ -53,6 +53,7 @@ BY_HAND = [
     ("back squat", "100 kg", "", ["100"], 1, "kg"),  # as written
     ("back squat", "61.3 kg", "", ["61.3"], 1, "kg"),  # as written, be it settable or not
     ("farmer's carry", "2 x 70 lb", "", ["70"], 2, "lb"),
+    ("pause squat", "80 % of squat", "back squat: 405 lb", ["320"], 1, "lb"),  # 324, by 5
 ]
 
 
@@ -153,3 +154,19 @@ def test_bar_and_plates_make_the_weight(steps: int, unit: str) -> None:
 )
 def test_plates_by_hand(weight: float, sides: tuple[float, ...] | None) -> None:
     assert plates(weight, "kg") == sides
+
+
+@pytest.mark.parametrize(
+    ("exercise", "load", "added"),
+    [
+        ("back squat", "100 kg", False),
+        ("dip", "bodyweight + 10 kg", True),
+        ("dip", "bodyweight - 10 kg", True),
+    ],
+)
+def test_what_comes_on_top_of_the_body_is_said_to(
+    loaded: Callable[..., Loading | None], exercise: str, load: str, added: bool
+) -> None:
+    told = loaded(exercise, load)
+    assert told is not None
+    assert told.added is added

@@ -424,6 +424,9 @@ class TestOnFile:
             ("shoulder fractured on the bench", "fractured"),
             ("she has torn something, bands only", "torn"),
             ("repaired rotator cuff", "repaired rotator cuff"),
+            # no equipment has these, whatever it stands beside
+            ("asthma inhaler beside the bench", "asthma"),
+            ("arthritis, worse with the bar", "arthritis"),
         ],
     )
     def test_what_is_said_of_a_body_is_a_diagnosis(
@@ -464,6 +467,20 @@ class TestDays:
         text = week({"monday A": ["plank, sets: 1"], "tuesday B": ["plank, sets: 1"]}, head)
         change = only(findings(text, "days-more-than-athlete")).change
         assert change.startswith("No day is free: merge B into another session, or drop it, or correct")
+
+    @pytest.mark.parametrize(
+        ("more", "change"),
+        [({}, "Move some of its sets from A to "), ({"friday B": ["plank, sets: 2"]}, "Move some of its sets from A to another session.")],
+    )  # fmt: skip
+    def test_a_second_day_is_one_that_there_is(
+        self, findings: Findings, week: Text, more: dict[str, list[str]], change: str
+    ) -> None:
+        text = week(
+            {"monday A": ["back squat, sets: 3, reps: 3"], **more}, "goal: strength\npriority: [back squat]"
+        )
+        said = only(findings(text, "frequency-low")).change
+        assert said.startswith(change)
+        assert ("another session" in said) is bool(more)
 
     @pytest.mark.parametrize(("days", "free"), [("1", False), ("[monday]", False), ("2", True)])
     def test_who_has_one_day_is_not_told_to_take_a_second(
@@ -593,7 +610,10 @@ class TestWords:
     def test_the_nearest_loads_are_those_that_gyms_stock(
         self, findings: Findings, week: Text, line: str, change: str
     ) -> None:
-        assert only(findings(week({"A": [line]}), "load-not-settable")).change == change
+        finding = only(findings(week({"A": [line]}), "load-not-settable"))
+        assert finding.change == change
+        assert finding.amount is not None
+        assert f"or {finding.amount.wanted:g} kg" in change
 
 
 class TestRampUp:

@@ -286,6 +286,12 @@ class TestRestrictionUnclear:
         )
         assert findings(week(LEGS, head), "protected-area-loaded")
 
+    @pytest.mark.parametrize("words", ["left", "right side"])
+    def test_a_side_alone_is_nothing(self, findings: Findings, week: Text, words: str) -> None:
+        head = f"athlete: {{name: Ida, protect: [{{movement: {words}, advised by: physician}}]}}"
+        (finding,) = findings(week(LEGS, head), self.RULE)
+        assert finding.counted == f"`{words}` names no body part or movement."
+
     def test_one_word_that_means_nothing(self, findings: Findings, week: Text) -> None:
         head = "athlete: {name: Ida, protect: [{movement: knee wobbling, advised by: physician}]}"
         (finding,) = findings(week(LEGS, head), self.RULE)
@@ -700,6 +706,7 @@ class TestLiftBeyondLevel:
         assert finding.change == (
             "Start with assisted Nordic curl or lowering-only Nordic curl, or correct the level."
         )
+        assert [one.words for one in finding.edits] == ["assisted Nordic curl", "lowering-only Nordic curl"]
 
     @pytest.mark.parametrize(
         ("level", "name", "said"),

@@ -1075,6 +1075,21 @@ class TestPriorityNotAhead:
         assert len(findings(week({"Gym": lines}, self.HEAD), self.RULE)) == said
 
     @pytest.mark.parametrize(
+        ("curls", "change", "edits"),
+        [
+            (4, "In Gym, raise leg curl to 8 sets", ["8"]),
+            (3, "Take sets off the rest: a lead would take 5 sets more", []),  # too many at once
+        ],
+    )
+    def test_a_lead_is_four_sets_more_at_most(
+        self, findings: Findings, week: Text, curls: int, change: str, edits: list[str]
+    ) -> None:
+        text = week({"Gym": ["leg extension, sets: 7", f"leg curl, sets: {curls}"]}, self.HEAD)
+        (finding,) = findings(text, self.RULE)
+        assert finding.change == f"{change}, or drop it from `priority`."
+        assert [one.words for one in finding.edits if one.words] == edits
+
+    @pytest.mark.parametrize(
         ("settings", "said"),
         [
             ("rules:\n  priority-not-ahead: {lead: 1}\n", 1),
@@ -1448,6 +1463,8 @@ class TestDaysPerRegionFew:
         assert (finding.place.excerpt, finding.where) == ("Pull", "Pull")
         assert finding.counted == "Abdominals and back trained on only 1 day a week."
         assert finding.wanted == "2 days or more for each major region"
+        assert finding.amount is not None
+        assert (finding.amount.counted, finding.amount.wanted, finding.amount.unit) == (1, 2, "days")
         assert finding.change == "Add plank to Pull; add lat pulldown to Push."
 
     def test_all_on_two_days(self, findings: Findings, week: Text) -> None:

@@ -269,6 +269,15 @@ class TestDays:
         )
         assert len(findings(text, "sessions-too-close")) == number
 
+    @pytest.mark.parametrize(("has", "said"), [(59, 1), (60, 0)])
+    def test_a_day_as_long_as_the_athlete_has(self, findings: Findings, has: int, said: int) -> None:
+        half = "minutes: 30, day: monday, exercises: [{exercise: plank, sets: 1}]"
+        text = (
+            f"programme: T\nathlete: {{name: A, minutes: {has}}}\nsessions:\n"
+            f"  - {{session: One, {half}}}\n  - {{session: Two, {half}}}\n"
+        )
+        assert len(findings(text, "day-too-long")) == said
+
     def test_minutes_of_a_day_are_a_note(self, findings: Findings) -> None:
         line = "back squat, sets: 5, reps: 5, rest: 3 min"
         head = "athlete: {name: A, minutes: 20}\nsessions:"
@@ -406,8 +415,15 @@ class TestWeekOutOfLine:
             ("back squat, sets: 3, reps: {1: 5, 2: 10, 3-6: 5}, load: {1: 80 kg, 2: 60 kg, 3-6: 80 kg}", []),
             ("back squat, sets: 3, reps: {1-2: 8, 3: amrap, 4-6: 8}", []),
             ("back squat, sets: 3, reps: 5", []),
+            ("back squat, sets: {1-2: 6, 3: 3, 4-6: 5}, reps: 5", []),  # half of one week around it, not of both
+            ("back squat, sets: {1-2: 2, 3: 1, 4-6: 2}, reps: 5", []),  # half, but one set
+            ("back squat, sets: {1: 3, 2: 6, 3-6: 3}, reps: 5, load: {1: 60 %, 2: 61 %, 3: 62 %, 4-6: 63 %}", [(2,)]),
+            ("back squat, sets: 3, reps: 5, load: {1-2: 56 %, 3-6: 67.5 %}", []),  # the same twice is no slip
+            ("back squat, sets: 3, reps: 5, load: {1: 65 %, 2: 10 %, 3-6: 70 %}", [(2,)]),  # plausible at least
+            ("back squat, sets: 3, reps: 5, load: {1: 50 %, 2: 65 %, 3: 65 %, 4-6: 66 %}", []),
+            ("back squat, sets: 3, reps: {1: 5, 2: 8, 3-6: 5}, load: {1: 65 %, 2: 56 %, 3-6: 66 %}", []),
         ],
-    )
+    )  # fmt: skip
     def test_which_weeks(
         self, findings: Findings, week: Text, line: str, weeks: list[tuple[int, ...]]
     ) -> None:
@@ -417,6 +433,24 @@ class TestWeekOutOfLine:
         lines = [f"{name}, sets: {{1-3: 4, 4: 2, 5-6: 4}}, reps: 5" for name in ("back squat", "bench press")]
         assert self.said(findings, week, *lines) == []
         assert self.said(findings, week, lines[0]) == []  # alone it eases all that there is
+
+    @pytest.mark.parametrize(("easier", "said"), [(2, [(3,)]), (3, []), (6, [(3,)])])
+    def test_an_easier_week_leaves_nothing(
+        self, findings: Findings, week: Text, easier: int, said: list[tuple[int, ...]]
+    ) -> None:
+        line = "back squat, sets: 3, reps: 5, load: {1-2: 65 %, 3: 56 %, 4-6: 67.5 %}"
+        lines = [line, *(one.replace("sets: ", "sets: 1") for one in BESIDE)]
+        found = self.said(findings, week, *lines, head=f"weeks: 6\ndeload: [{easier}]")
+        assert [one.weeks for one in found] == said
+
+    def test_two_lines_that_dip_together_are_meant_to(self, findings: Findings, week: Text) -> None:
+        """Even where each reads as two digits that changed places."""
+        lines = [
+            f"{lift}, sets: 3, reps: 5, load: {{1-2: 65 %, 3: 56 %, 4-6: 67.5 %}}"
+            for lift in ("back squat", "bench press")
+        ]
+        assert self.said(findings, week, *lines, *BESIDE) == []
+        assert len(self.said(findings, week, lines[0], *BESIDE)) == 1
 
     def test_the_words_of_repetitions(self, findings: Findings, week: Text) -> None:
         line = "push-up, sets: 3, reps: {1-2: 8, 3: 18-20, 4-6: 9}"

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable
 
 import pytest
@@ -46,6 +47,8 @@ class TestMoreRepsThanLoadAllows:
             ("snatch pull, sets: 3, reps: 3, load: 105 %, note: of the snatch", "", ["105 %"]),
             ("snatch pull, sets: 3, reps: 3, load: 105 %", "note: all % of the snatch", []),
             ("snatch pull, sets: 3, reps: 3, load: 105 %", "athlete: {name: A, best lifts: {snatch: 80 kg}}", []),
+            ("snatch pull, sets: 3, reps: 3, load: 105 %", "athlete: {name: A, best lifts: {quarry drill: 9 kg, snatch: 80 kg}}", []),
+            ("quarry pull, sets: 3, reps: 3, load: 105 %", "athlete: {name: A, best lifts: {snatch: 80 kg}}", ["105 %"]),
             ("snatch pull, sets: 3, reps: 3, load: 105 %", "athlete: {name: A, best lifts: {back squat: 80 kg}}", ["105 %"]),
         ],
     )  # fmt: skip
@@ -54,6 +57,20 @@ class TestMoreRepsThanLoadAllows:
     ) -> None:
         found = findings(week({"A": [line]}, head), self.RULE)
         assert [one.place.excerpt for one in found] == said
+
+    @pytest.mark.parametrize("reps", ["1/2", "2/1"])
+    def test_the_hardest_set_is_told(self, findings: Findings, week: Text, reps: str) -> None:
+        (finding,) = findings(week({"A": [f"back squat, sets: 2, reps: {reps}, load: 105 %"]}), self.RULE)
+        assert finding.counted == "2 repetitions at 105 %."
+
+    def test_the_load_is_one_that_the_last_set_allows(self, findings: Findings, week: Text) -> None:
+        """The first of five sets of 12 would go at 71 %; the last asks as much as a longer first set."""
+        one, five = (
+            findings(week({"A": [f"bench press, sets: {sets}, reps: 12, load: 85 %"]}), self.RULE)
+            for sets in (1, 5)
+        )
+        lighter = [int(re.findall("about ([0-9]+) %", found[0].change)[0]) for found in (one, five)]
+        assert lighter[1] < lighter[0] < 85
 
 
 class TestPullOrPushMissing:
@@ -79,9 +96,39 @@ class TestPullOrPushMissing:
         found = [one.counted for one in findings(text, self.RULE)]
         assert found == ([f"8 sets of presses and pulls a week; no {missing}."] if missing else [])
 
+    def test_who_rows_on_a_machine_may_lack_something_else(self, findings: Findings, week: Text) -> None:
+        rowing = "  - {session: Row, exercises: [{intervals: rowing machine, rounds: 4, distance: 500 m}]}\n"
+        presses = ["bench press, sets: 4", "overhead press, sets: 4"]
+        (finding,) = findings(week({"A": presses}) + rowing, self.RULE)
+        assert finding.counted.endswith("no vertical pull.")
+        (finding,) = findings(week({"A": [*presses, "bent-over row, sets: 4"]}) + rowing, self.RULE)
+        assert finding.counted.endswith("no vertical pull.")
+
+    @pytest.mark.parametrize(("easy", "said"), [("rir: 2", 1), ("rir: 6", 0)])
+    def test_one_hard_line_is_no_plan_for_all_directions(
+        self, findings: Findings, week: Text, easy: str, said: int
+    ) -> None:
+        lines = ["bench press, sets: 9, reps: 8, rir: 2", f"bent-over row, sets: 2, reps: 8, {easy}"]
+        assert len(findings(week({"A": lines}), self.RULE)) == said
+
 
 class TestIsolationBeforeCompound:
     RULE = "isolation-before-compound"
+
+    @pytest.mark.parametrize(
+        ("more", "said", "advice"),
+        [
+            ([], "back squat at 5 repetitions comes after leg extension", "Put it first"),
+            (["front squat, sets: 3, reps: 5"], "back squat at 5 repetitions and 1 more come after leg extension", "Put them first"),
+        ],
+    )  # fmt: skip
+    def test_one_compound_or_several(
+        self, findings: Findings, week: Text, more: list[str], said: str, advice: str
+    ) -> None:
+        lines = ["leg extension, sets: 3, reps: 12", "back squat, sets: 3, reps: 5", *more]
+        (finding,) = findings(week({"A": lines}), self.RULE)
+        assert finding.counted.startswith(said)
+        assert finding.change.startswith(advice)
 
     @pytest.mark.parametrize(
         ("load", "words"),

@@ -54,6 +54,8 @@ class TestLoadStepLarge:
             ("{1: 70 kg, 2: 52 kg, 3: 75 kg, 4: 76 kg}", 0),  # 72, with its digits turned round
             ("{1: 70 kg, 2: 52 kg, 3: 90 kg, 4: 91 kg}", 1),  # too far from 72, too
             ("{1: 70 kg, 2: 71 kg, 3: 90 kg, 4: 91 kg}", 1),
+            ("{1: 58 kg, 2: 6 kg, 3: 66 kg, 4: 67 kg}", 0),  # 10 % above the 60 that was meant
+            ("{1: 58 kg, 2: 6 kg, 3: 67 kg, 4: 68 kg}", 1),
         ],
     )
     def test_what_follows_a_slip_is_held_against_what_was_meant(
@@ -61,6 +63,27 @@ class TestLoadStepLarge:
     ) -> None:
         text = week({"A": [f"back squat, sets: 3, reps: 5, load: {loads}"]}, "weeks: 4")
         assert len(findings(text, self.RULE)) == said
+
+    @pytest.mark.parametrize(
+        ("tempo", "said"), [("3-0-1-0", False), ("2-0-1-0", True), ("1-3-1-0", False), ("4-1-1-0", False)]
+    )
+    def test_slow_lifting_is_another_lift(
+        self, findings: Findings, week: Text, tempo: str, said: bool
+    ) -> None:
+        """Three seconds down: what comes after at the usual speed is no step from it."""
+        lines = [
+            f"back squat, sets: 3, reps: 5, load: 60 %, tempo: {tempo}, in weeks: 1",
+            "back squat, sets: 3, reps: 5, load: 75 %, in weeks: 2",
+        ]
+        assert bool(findings(week({"A": lines}, "weeks: 2"), self.RULE)) is said
+
+    def test_a_load_that_goes_back_is_told_of_its_own_line(self, findings: Findings, week: Text) -> None:
+        lines = [
+            "leg curl, sets: 3, reps: {1-2: 10, 3: 9, 4: 10}, load: 30 kg",
+            "back squat, sets: 3, reps: 5, load: {1: 70 %, 2: 72.5 %, 3: 90 %, 4: 72.5 %}",
+        ]
+        (finding,) = findings(week({"A": lines}, "weeks: 4"), self.RULE)
+        assert "and back to 72.5 % in week 4" in finding.counted
 
 
 class TestWeekOutOfLine:
@@ -120,6 +143,73 @@ class TestWeekPasted:
     ) -> None:
         found = findings(week({"A": [f"back squat, {line}"]}, head), self.RULE)
         assert [one.weeks for one in found] == ([(3,)] if said else [])
+
+    @pytest.mark.parametrize(
+        ("loads", "weeks", "said"),
+        [
+            ("1: 70 %, 2: 72.5 %, 3: 60 %, 4: 74 %, 5: 74 %, 6: 77 %, 7: 80 %", 7, [(5,)]),
+            ("1: 70 %, 2: 72.5 %, 3: 60 %, 4: 74 %, 5: 74 %, 6: 77 %", 6, []),  # two steps are no habit
+            (
+                "1: 73 %, 2: 72.5 %, 3: 60 %, 4: 74 %, 5: 74 %, 6: 77 %, 7: 80 %",
+                7,
+                [],
+            ),  # it does not always rise
+            (
+                "1: 70 %, 2: 72.5 %, 3: 72.5 %, 4: 74 %, 5: 75 %, 6: 77 %, 7: 80 %",
+                7,
+                [],
+            ),  # an easier week repeats
+            ("1: 70 %, 2: 72.5 %, 3: 60 %, 4: 74 %, 5: 75 %, 6: 75 %, 7: 80 %", 7, [(6,)]),
+        ],
+    )
+    def test_the_first_weeks_after_a_deload_may_be_alike(
+        self, findings: Findings, week: Text, loads: str, weeks: int, said: list[tuple[int, ...]]
+    ) -> None:
+        line = f"back squat, sets: 3, reps: 5, load: {{{loads}}}"
+        found = findings(week({"A": [line]}, f"weeks: {weeks}\ndeload: [3]"), self.RULE)
+        assert [one.weeks for one in found] == said
+
+    @pytest.mark.parametrize(
+        ("doses", "said"),
+        [
+            ("10 at 70, 8 at 72, 10 at 70, 6 at 76, 5 at 78", [(3,)]),
+            ("10 at 70, 8 at 72, 10 at 70, 6 at 76", []),  # four weeks are too few to tell
+            ("10 at 70, 8 at 70, 10 at 70, 6 at 76, 5 at 78", []),  # as heavy as the week before
+            ("10 at 70, 10 at 72, 10 at 70, 6 at 76, 5 at 78", []),  # as long as the week before
+            ("10 at 70, 8 at 72, 10 at 71, 6 at 76, 5 at 78", []),  # of no week before
+            ("10 at 70, 8 at 76, 10 at 70, 6 at 72, 5 at 78", []),  # the others do not rise
+        ],
+    )
+    def test_a_week_that_falls_back_to_an_earlier_one(
+        self, findings: Findings, week: Text, doses: str, said: list[tuple[int, ...]]
+    ) -> None:
+        pairs = [one.split(" at ") for one in doses.split(", ")]
+        reps = ", ".join(f"{number}: {reps}" for number, (reps, _) in enumerate(pairs, 1))
+        loads = ", ".join(f"{number}: {load} %" for number, (_, load) in enumerate(pairs, 1))
+        line = f"back squat, sets: 4, reps: {{{reps}}}, load: {{{loads}}}"
+        found = findings(week({"A": [line]}, f"weeks: {len(pairs)}"), self.RULE)
+        assert [one.weeks for one in found] == said
+        assert all(
+            one.counted
+            == "Back squat repeats week 1: 4 x 10 at 70 %, between 4 x 8 at 72 % and 4 x 6 at 76 %."
+            for one in found
+        )
+
+    def test_lines_that_are_done_in_other_weeks_alone(self, findings: Findings, week: Text) -> None:
+        lines = [
+            "back squat, sets: 3, reps: 5, load: {1: 70 %, 2: 72.5 %, 3: 72.5 %, 4: 77.5 %}",
+            "plank, sets: 2, hold: 30 s, in weeks: 1",
+            "dead bug, sets: {1: 2, 2: 0, 3: 0, 4: 2}, reps: 8",
+        ]
+        assert [one.weeks for one in findings(week({"A": lines}, "weeks: 4"), self.RULE)] == [(3,)]
+
+    def test_lines_that_fall_back_together_are_one_finding(self, findings: Findings, week: Text) -> None:
+        dose = "sets: 4, reps: {1: 10, 2: 8, 3: 10, 4: 6, 5: 5}, load: {1: 70 %, 2: 72 %, 3: 70 %, 4: 76 %, 5: 78 %}"
+        (finding,) = findings(
+            week({"A": [f"back squat, {dose}", f"bench press, {dose}"]}, "weeks: 5"), self.RULE
+        )
+        assert finding.counted.startswith("Back squat and bench press repeat week 1: ")
+        assert [one.words for one in finding.related] == ["bench press"]
 
     def test_lines_that_rise_and_lines_that_stay(self, findings: Findings, week: Text) -> None:
         rising = "sets: 3, reps: 5, load: {1: 60 kg, 2: 62.5 kg, 3: 62.5 kg, 4: 65 kg}"

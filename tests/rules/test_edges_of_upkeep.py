@@ -159,6 +159,7 @@ class TestNumberImplausible:
             ("sets: 3, reps: 5, rest: 15 min", None),
             ("sets: 3, reps: 5, load: 10 %", None),
             ("sets: 3, reps: 5, load: 8 %", ["10 %"]),
+            ("sets: 3, reps: 5, load: 7.5 %", ["75 %"]),  # the point
         ],
     )
     def test_what_it_could_have_been(
@@ -168,6 +169,13 @@ class TestNumberImplausible:
         assert len(found) == (edits is not None)
         if edits:
             assert [edit.words for one in found for edit in one.edits] == edits
+
+    def test_a_line_without_sets_is_no_session_without_work(self, findings: Findings, week: Text) -> None:
+        """What is missing there is said at the line."""
+        assert findings(week({"A": ["back squat, reps: 5"]}), "session-empty") == []
+        assert (
+            len(findings(week({"A": ["back squat, sets: 0"], "B": ["plank, sets: 2"]}), "session-empty")) == 1
+        )
 
     def test_in_a_superset_nobody_rests(self, findings: Findings) -> None:
         pair = "{superset: [{exercise: back squat, sets: 3, rest: 5 s}, {exercise: plank, sets: 3}]}"

@@ -1022,6 +1022,18 @@ class TestTimesClash:
     def test_by_the_hour(self, findings: Findings, first: str, second: str, severities: list[str]) -> None:
         assert [one for one, _ in said(findings, self.text(first, second), self.RULE)] == severities
 
+    def test_a_session_that_is_not_done_takes_no_hour(self, findings: Findings) -> None:
+        test = (
+            "  - {session: Test, day: thursday 18:30, exercises: [{exercise: plank, sets: {1: 1, 2: 0}}]}\n"
+        )
+        text = self.text("18:30", test).replace("programme: T", "programme: T\nweeks: 2")
+        assert [one.weeks for one in findings(text, self.RULE)] == [(1,)]
+
+    def test_of_two_that_begin_together_the_later_in_the_file_is_told(self, findings: Findings) -> None:
+        test = "  - {session: Test, day: thursday 18:30, exercises: [{exercise: plank, sets: 1}]}\n"
+        ((_, counted),) = said(findings, self.text("18:30", test), self.RULE)
+        assert counted.startswith("Test (18:30) and Strength (18:30) clash")
+
 
 class TestIntervalsAreWork:
     @pytest.mark.parametrize(

@@ -49,6 +49,7 @@ class TestLoadOutsideZone:
             ("strength", "70 %", "sets: 2, reps: 5", False),
             ("strength", "70 %", "sets: 2, reps: 5, rir: 6", False),  # whatever the effort that is written
             ("strength", "70 %", "sets: 0, reps: 5", True),  # not done
+            ("strength", "70 %", "sets: 2, reps: 5, load: heavy", False),
             ("hypertrophy", "90 %", "sets: 2, reps: 5, rir: 1", False),
             ("hypertrophy", "90 %", "sets: 0, reps: 5", True),
         ],
@@ -58,6 +59,29 @@ class TestLoadOutsideZone:
     ) -> None:
         lines = [f"back squat, sets: 3, reps: 3, load: {load}", f"back squat, {other}"]
         assert bool(findings(week({"monday": lines}, f"goal: {goal}"), self.RULE)) is said
+
+    @pytest.mark.parametrize(
+        ("lines", "said"),
+        [
+            (["back squat, sets: 6, reps: 2, load: 60 %, note: as fast as you can"], False),
+            (["back squat, sets: 6, reps: 2, load: 60 %, note: speed", "back squat, sets: 3, reps: 5, load: 70 %"], True),
+            (["back squat, sets: 6, reps: 2, load: 60 %, note: speed", "back squat, sets: 3, reps: 5, load: 82 %"], False),
+            (["back squat, sets: 6, reps: 2, load: 60 %, note: pause"], True),
+        ],
+    )  # fmt: skip
+    def test_a_lift_that_is_done_for_speed_alone_is_not_too_light(
+        self, findings: Findings, week: Text, lines: list[str], said: bool
+    ) -> None:
+        assert bool(findings(week({"monday": lines}, "goal: strength"), self.RULE)) is said
+
+    def test_an_easier_week_before_an_event_counts_for_nothing(self, findings: Findings, week: Text) -> None:
+        line = "back squat, sets: 3, reps: 3, load: {1-3: 75 %, 4: 85 %}"
+        assert findings(week({"monday": [line]}, f"goal: strength\n{MEET}"), self.RULE) == []
+        assert findings(week({"monday": [line]}, f"goal: strength\ndeload: [4]\n{MEET}"), self.RULE)
+
+    def test_jumps_without_a_load_are_no_work_by_feel(self, findings: Findings, week: Text) -> None:
+        lines = ["barbell jump squat, sets: 3, reps: 3, load: 90 %", "barbell jump squat, sets: 3, reps: 3"]
+        assert len(findings(week({"monday": lines}, "goal: power"), self.RULE)) == 1
 
     @pytest.mark.parametrize(("age", "said"), [(17, False), (18, True)])
     def test_no_load_is_too_light_for_the_young(

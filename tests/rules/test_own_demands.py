@@ -201,3 +201,150 @@ def test_the_advice_follows_the_form(findings):
     }
     for demand, change in changes.items():
         assert all(one.change.startswith(change) for one in findings(text(demand), RULE)), demand
+    (found,) = findings(text("never two days running: impact"), RULE)
+    assert found.wanted == "never two days running (`must hold`)"
+
+
+ROWING = """\
+sessions:
+  - activity: rowing
+    day: [tuesday 18:00, thursday 07:00]
+    minutes: 60
+    loads: {back: moderate}
+  - {session: Pulls, day: wednesday 06:00, exercises: [{exercise: bent-over row, sets: 3, rir: 2}]}
+"""
+
+
+def test_what_an_activity_loads_is_on_its_day_at_its_hour(findings):
+    for demand, counted in {
+        "days of: back, at least: 4": "3 days a week with back.",
+        "days of: rowing, at least: 3": "2 days a week with rowing.",
+        "days of: chest, at least: 1": "0 days a week with chest.",
+        "hours between: back, at least: 13": "rowing on Tuesday and Pulls on Wednesday, 12 h apart.",
+        "hours between: [Pulls, rowing], at least: 26, in weeks: 1": "Pulls on Wednesday and rowing on Thursday, 25 h apart.",
+        "hours between: rowing, at least: 38": "rowing on Tuesday and rowing on Thursday, 37 h apart.",
+    }.items():
+        found = findings(text(demand, week=ROWING), RULE)
+        assert counted in [one.counted for one in found], demand
+
+
+def test_a_word_of_the_coachs_own_is_that_alone(findings):
+    """``back`` as a kind of session is what is marked so, and not all that loads the back."""
+    week = ROWING.replace("session: Pulls", "session: Pulls, kind: [back]")
+    (found,) = findings(text("days of: back, at least: 2", week=week), RULE)
+    assert found.counted == "1 day a week with back."
+
+
+TWICE = """\
+sessions:
+  - {session: Late, day: monday, kind: [hills], exercises: [{exercise: bench press, sets: 3}]}
+  - {session: Early, day: monday, kind: [flats], exercises: [{exercise: back squat, sets: 3}]}
+"""
+
+
+@pytest.mark.parametrize("pair", ["[hills, flats]", "[flats, hills]"])
+def test_two_sessions_of_one_day_are_one_finding(pair, findings):
+    (found,) = findings(text(f"hours between: {pair}, at least: 1, in weeks: 1", week=TWICE), RULE)
+    assert found.counted.endswith("on Monday, 0 h apart.")
+    assert found.wanted == "at least 1 h (`must hold`)"
+
+
+def test_the_hours_of_a_day_are_gone_through_in_order(findings):
+    week = TWICE.replace("day: monday, kind: [hills]", "day: monday 20:00, kind: [hills]").replace(
+        "day: monday, kind: [flats]", "day: monday 06:00, kind: [hills]"
+    )
+    week += (
+        "  - {session: Next, day: tuesday 05:00, kind: [hills], exercises: [{exercise: plank, sets: 3}]}\n"
+    )
+    found = findings(text("hours between: hills, at least: 15, in weeks: 1", week=week), RULE)
+    assert [one.counted for one in found] == [
+        "Early on Monday and Late on Monday, 14 h apart.",
+        "Late on Monday and Next on Tuesday, 9 h apart.",
+    ]
+
+
+def test_an_easy_session_without_a_day_is_a_day_of_it(findings):
+    week = "sessions:\n  - {session: One, exercises: [{exercise: bench press, sets: 3, rir: 6}]}\n"
+    assert findings(text("days of: chest, at least: 1", week=week), RULE) == []
+
+
+def test_sets_are_hard_ones_but_of_what_is_never_hard(findings):
+    week = (
+        "sessions:\n  - {session: One, exercises: [{exercise: bench press, sets: 3, rir: 6},"
+        " {exercise: box jump, sets: 4}, {exercise: back squat, sets: 5, rir: 6, kind: mixed},"
+        " {exercise: pogo jump, sets: 2, kind: mixed}]}\n"
+    )
+    for subject, sets in {"chest": 0, "bench press": 0, "box jump": 4, "mixed": 0}.items():
+        (found,) = findings(text(f"weekly sets of: {subject}, at least: 20", week=week), RULE)
+        assert found.counted == f"{sets} sets a week of {subject}."
+
+
+def test_a_demand_that_is_unclear_is_not_judged(findings):
+    """Nor is the half of it that is clear, whatever nobody knows stands in the file."""
+    week = "sessions:\n  - {session: One, exercises: [{exercise: lying thing, sets: 9, rir: 1}]}\n"
+    for demand in (
+        "weekly sets of: chest, at least as many as: chst",
+        "weekly sets of: chst, at least as many as: back",
+    ):
+        found = findings(text(demand, week=week))
+        assert [one.rule for one in found if one.rule.startswith("demand")] == ["demand-unclear"]
+
+
+GONE = """\
+sessions:
+  - {session: One, in weeks: 1, exercises: [{exercise: bench press, sets: 3}]}
+"""
+
+
+def test_where_a_demand_is_told(findings):
+    """At the lines that count, else at the first session of the week, else at the demand itself."""
+    demand = "weekly sets of: {}, at {}, in weeks: {}"
+    (found,) = findings(
+        text("weekly sets of: hamstrings, at least as many as: chest, in weeks: 1", week=GONE), RULE
+    )
+    assert [one.words for one in found.related] != ["asked here"]  # the lines of the chest
+    assert found.where == "One"
+    for what, bound, weeks, place, where in (
+        ("chest", "least: 4", 1, "bench press", "One"),
+        ("hamstrings", "least: 4", 1, "One", "One"),
+        ("hamstrings", "least: 4", 2, "hamstrings, at least: 4", ""),
+    ):
+        (found,) = findings(text(demand.format(what, bound, weeks), week=GONE), RULE)
+        line = found.place.text.content[found.place.start :].partition("\n")[0]
+        assert place in line, (what, line)
+        assert found.where == where
+
+
+BY_WEEK = """\
+sessions:
+  - {session: One, day: monday, exercises: [{exercise: bench press, sets: {1: 3, 2: 4, 3: 2}}]}
+  - {session: Two, day: wednesday, in weeks: [2, 3], exercises: [{exercise: bent-over row, sets: 3}]}
+  - {session: Three, day: friday, in weeks: 2, exercises: [{exercise: bent-over row, sets: 3}]}
+"""
+
+
+@pytest.mark.parametrize(
+    ("demand", "worst"),
+    [
+        ("weekly sets of: chest, at least: 5", "2 sets a week of chest."),
+        ("weekly sets of: chest, at most: 1", "4 sets a week of chest."),
+        ("weekly sets of: horizontal push, at least as many as: horizontal pull", "4 sets a week of horizontal push, 6 of horizontal pull."),
+        ("days of: back, at least: 3", "0 days a week with back."),
+        ("days of: back, at most: 0", "2 days a week with back."),
+    ],
+)  # fmt: skip
+def test_of_several_weeks_the_worst_is_told(demand, worst, findings):
+    week = BY_WEEK.replace("in weeks: [2, 3]", "in weeks: 2-3")
+    (found,) = findings(text(demand, week=week).replace("weeks: 2", "weeks: 3", 1), RULE)
+    assert found.counted == worst
+
+
+def test_names_that_are_near_are_offered_at_most_two(findings):
+    week = TWICE.replace("[flats]", "[hill, hillz]")
+    for word, change, offered in (
+        ("chst", "Did you mean chest?", 1),
+        ("hils", "Did you mean hills or hips?", 2),
+        ("xylophone", "Write one of these, or give lines or sessions this `kind`.", 0),
+    ):
+        (found,) = findings(text(f"weekly sets of: {word}, at least: 2", week=week), "demand-unclear")
+        assert (found.change, len(found.edits)) == (change, offered)

@@ -284,6 +284,8 @@ class TestSetsStepLarge:
             "Push, dumbbell fly, Monday: 12 sets",
         ]
         assert finding.weeks == (3,)
+        assert finding.amount is not None
+        assert (finding.amount.counted, finding.amount.wanted) == (16, 14)  # 8 and the 6 more
 
     @pytest.mark.parametrize(
         ("sets", "said"),
@@ -598,6 +600,15 @@ class TestDeloadMissing:
         assert finding.change == "Make week 8 or an earlier one a deload."
         assert [(one.place.excerpt, one.words) for one in finding.related] == [("75 %", "week 1: 75 %")]
         assert finding.weeks == tuple(range(1, 10))
+
+    @pytest.mark.parametrize(
+        ("loads", "said"), [("{1: 75 %, 2-9: 80 %}", 1), ("{1-8: 75 %, 9: 80 %}", 1), ("{1: 80 %, 2-8: 82 %, 9: 80 %}", 0)]
+    )  # fmt: skip
+    def test_the_last_week_is_held_against_the_first(
+        self, findings: Findings, week: Text, loads: str, said: int
+    ) -> None:
+        line = f"back squat, sets: 3, reps: 5, load: {loads}"
+        assert len(self.said(findings, week, "plank, sets: 3", line)) == said
 
     @pytest.mark.parametrize(("weeks", "said"), [(8, 0), (9, 1), (12, 1)])
     def test_more_than_eight_weeks(self, findings: Findings, week: Text, weeks: int, said: int) -> None:

@@ -155,6 +155,17 @@ class TestRestTooShortHeavy:
         if "180" in options:
             assert found[0].wanted == "at least 3 min (your team's limit)"
 
+    @pytest.mark.parametrize(
+        ("shortest", "edit"),
+        [(119, "119 s"), (120, "2 min"), (135, "135 s"), (150, "2.5 min"), (180, "3 min")],
+    )
+    def test_the_edit_is_a_rest_as_coaches_write_it(
+        self, findings: Findings, week: Text, shortest: int, edit: str
+    ) -> None:
+        text = week({"Lower": ["back squat, sets: 3, reps: 3, load: 90 %, rest: 60 s"]})
+        (finding,) = findings(text, self.RULE, settings(self.RULE, f"{{shortest: {shortest}}}"))
+        assert [one.words for one in finding.edits] == [edit]
+
 
 class TestRestTooShortSize:
     """Under 60 s only as a note: mcleod-2023, J Sport Health Sci 2024;13:47-60, finds no consistent effect of rest."""

@@ -618,6 +618,10 @@ class TestSpineDaysConsecutive:
             "Light, deadlift, Tuesday: 3 sets",
         ]
 
+    def test_it_moves_to_a_day_with_another_between(self, findings: Findings, week: Text) -> None:
+        (finding,) = findings(week(days("monday", "tuesday", self.SQUAT, self.PULL)), self.RULE, ASKED_FOR)
+        assert {edit.words for edit in finding.edits} == {"wednesday", "thursday", "friday", "saturday"}
+
     @pytest.mark.parametrize(("second", "said"), [("tuesday", 1), ("wednesday", 0)])
     def test_days_running(self, findings: Findings, week: Text, second: str, said: int) -> None:
         assert (
@@ -767,6 +771,8 @@ class TestDaysMoreThanAthlete:
         assert [(one.place.excerpt, one.words) for one in finding.related] == [
             ("Mara", "the athlete's days: Monday and Thursday")
         ]
+        assert finding.amount is not None
+        assert (finding.amount.counted, finding.amount.wanted, finding.amount.unit) == (1, 0, "days")
 
     def test_the_week_with_most_days_outside_is_told(self, findings: Findings) -> None:
         block = "  - {{name: {}, weeks: 1, sessions: [{}]}}\n"
@@ -788,6 +794,8 @@ class TestDaysMoreThanAthlete:
         (finding,) = findings(text, self.RULE)
         assert (finding.place.excerpt, finding.where) == ("C", "C")
         assert finding.counted == "3 days of training a week."
+        assert finding.amount is not None
+        assert (finding.amount.counted, finding.amount.wanted, finding.amount.unit) == (3, 2, "days")
         assert finding.change == "Merge C into another session, or drop it, or correct `days`."
 
     def test_several_days(self, findings: Findings, week: Text) -> None:

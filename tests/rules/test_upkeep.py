@@ -627,6 +627,7 @@ class TestExerciseByAlias:
         assert [(one.words, one.label) for one in finding.edits] == [
             ("Romanian deadlift", "write Romanian deadlift")
         ]
+        assert finding.edits[0].certain  # two names of one lift
         assert findings(mended(text, finding), self.RULE, RUN) == []
 
     @pytest.mark.parametrize(
