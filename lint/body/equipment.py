@@ -256,12 +256,12 @@ def _parts(item: str) -> list[str]:
 @lru_cache(maxsize=1000)
 def _said(item: str, *, spelled: bool = False) -> frozenset[frozenset[str]]:
     """The words of an item and of each of its parts, as written or ``spelled`` out as in names of lifts."""
-    read = _spelled_out if spelled else _words
+    read = spelled_out if spelled else _words
     whole = [_for_a_bar(read(text)) for text in (item, *_parts(item))]
     return frozenset((*filter(None, map(_of_the_piece, whole)), _for_a_bar(_words(item))))
 
 
-def _spelled_out(text: str) -> frozenset[str]:
+def spelled_out(text: str) -> frozenset[str]:
     """The words of an item with abbreviations spelled out: DB, KB, leg ext."""
     from . import built_names
     from .name_tokens import MEASURE, tokens_of
@@ -283,7 +283,7 @@ def _for_a_bar(said: frozenset[str]) -> frozenset[str]:
 @lru_cache(maxsize=1000)
 def _named(piece: str, *, spelled: bool = False) -> tuple[frozenset[str], ...]:
     """The words of each name of a piece, as written or spelled out."""
-    read = _spelled_out if spelled else _words
+    read = spelled_out if spelled else _words
     return tuple(map(read, (piece.removeprefix(MACHINE), *OTHER_WORDS.get(piece, ()))))
 
 

@@ -1,0 +1,102 @@
+"""Whether a lift can be done with what is there, in another form of it that its name allows.
+
+A name seldom says all that a lift takes: a lunge may be done with dumbbells, a band or the body alone, a
+dumbbell press without a bench. Which forms go by one name is the catalogue's; that a coach means the one that
+is there is common practice, no source.
+"""
+
+from __future__ import annotations
+
+from functools import lru_cache
+
+from . import catalogue, equipment
+from .names import fold
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Collection
+
+    from .catalogue import Exercise
+
+HELD = ("dumbbell", "kettlebell", "plate", "sandbag", "medicine ball")
+"""What is held in the hands: its load is one of a few."""
+
+HEAVIEST_HELD = 40.0
+"""kg of one piece above which a load is that of a bar or a machine (common practice, no source)."""
+
+SET_UP = ("barbell", "trap bar", "guided bar", "machine", "cable", "sled")
+"""What takes any load."""
+
+LOADS = (*HELD, *SET_UP)
+
+ANY = (*LOADS, "band", "suspension", "sliders", "exercise ball", "bodyweight", "none")
+
+
+def carriers(kilograms: float, pieces: int) -> tuple[str, ...]:
+    """The implements that a load in kg may be had with, one of ``pieces`` of it."""
+    if pieces > 1:
+        return HELD[:3]
+    return SET_UP if kilograms > HEAVIEST_HELD else LOADS
+
+
+def is_done_otherwise(
+    exercise: Exercise,
+    name: str,
+    lacking: Collection[str],
+    items: Collection[str],
+    always: Collection[str],
+    with_what: Collection[str],
+) -> bool:
+    """Whether a form of an exercise that goes by the same words takes only what is there.
+
+    ``name`` is what the coach calls it, ``lacking`` the pieces that are not there, ``with_what`` the
+    implements that the load may be had with. A piece that stands in the name is meant.
+    """
+    said = _said(name, exercise)
+    if any(_stands_in(piece, name) for piece in lacking):
+        return False
+    own = _words(exercise.implement)
+    held = () if exercise.implement in lacking or own.isdisjoint(said) else (exercise.implement,)
+    return any(
+        other.implement in (held or with_what)
+        and _is_called(other, said)
+        and not equipment.missing(other, items, always)
+        for other in _alike(exercise)
+    )
+
+
+def _stands_in(piece: str, name: str) -> bool:
+    """Whether a name says a piece; a machine's lift bears its name, so there the word must stand."""
+    if piece.startswith(equipment.MACHINE):
+        return equipment.MACHINE.strip() in _words(name)
+    return equipment.is_said(piece, name)
+
+
+@lru_cache(maxsize=200)
+def _alike(exercise: Exercise) -> tuple[Exercise, ...]:
+    """The other exercises of the same work."""
+    return tuple(
+        other
+        for other in catalogue.exercises()
+        if other is not exercise
+        and other.kind == exercise.kind
+        and other.unilateral == exercise.unilateral
+        and other.patterns == exercise.patterns
+        and set(other.actions) == set(exercise.actions)
+    )
+
+
+def _said(name: str, exercise: Exercise) -> frozenset[str]:
+    """The words of a coach's name that tell the lift; those of the exercise where its name tells none."""
+    known = frozenset().union(*map(_words, (exercise.name, *exercise.aliases)))
+    said = _words(name) & known
+    return said or _words(exercise.name) - _words(exercise.implement)
+
+
+def _is_called(other: Exercise, said: frozenset[str]) -> bool:
+    return any(said <= _words(one) for one in (other.name, *other.aliases))
+
+
+@lru_cache(maxsize=5000)
+def _words(text: str) -> frozenset[str]:
+    return frozenset(map(fold, equipment.spelled_out(text)))
