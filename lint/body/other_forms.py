@@ -65,6 +65,20 @@ def is_done_otherwise(
     )
 
 
+def implements_of(exercise: Exercise, name: str) -> frozenset[str]:
+    """The implements of the forms of an exercise that go by the same words as a coach's name."""
+    said = _said(name, exercise)
+    return frozenset(other.implement for other in _alike(exercise) if _is_called(other, said))
+
+
+def is_worn(item: str) -> bool:
+    """Whether an item of a list is a weight that is worn, and so goes with every lift."""
+    from .improvised import is_a_weight
+
+    said = _words(item)
+    return is_a_weight(item) or not said.isdisjoint(("vest", "weighted")) or "ruck" in said
+
+
 def _stands_in(piece: str, name: str) -> bool:
     """Whether a name says a piece; a machine's lift bears its name, so there the word must stand."""
     if piece.startswith(equipment.MACHINE):

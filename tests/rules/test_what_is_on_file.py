@@ -1,0 +1,121 @@
+"""What the files say already, in a coach's own words, is not asked for again."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+import pytest
+
+from spotline.lint.findings.finding import Finding
+
+Findings = Callable[..., list[Finding]]
+Text = Callable[..., str]
+
+LEGS = {"Legs": ["leg press, sets: 3, reps: 8"]}
+DATED = "protect: [{movement: overhead pressing, advised by: %s, %s}]"
+
+
+def said(findings: Findings, text: str, rule: str) -> int:
+    return len(findings(text, rule))
+
+
+class TestClearance:
+    RULE = "clearance-missing"
+
+    @pytest.mark.parametrize(
+        ("athlete", "head", "told"),
+        [
+            (DATED % ("physiotherapist", "from: 2027-01-11, until: 2027-02-07"), "", 0),
+            (DATED % ("squad physio", "from: 2027-01-11"), "", 0),
+            (DATED % ("GP", "until: 2027-02-07"), "", 0),
+            (DATED % ("athletic trainer", "from: 2027-01-11"), "", 0),
+            (DATED % ("coach", "from: 2027-01-11"), "", 1),  # no licensed professional
+            (DATED % ("physiotherapist", "review on: 2099-04-01"), "", 1),  # when was it?
+            (DATED % ("physiotherapist", "in weeks: 1"), "", 1),
+            (DATED % ("physiotherapist", "from: 2027-01-11"), "phase: return", 0),
+            (DATED % ("physiotherapist", "until: 2027-02-07"), "phase: return", 1),
+            (DATED % ("physiotherapist", "from: 2027-01-11") + ", age: 70", "", 1),
+            ("age: 72, note: GP letter 14 Jan 2027 says fine for moderate training", "", 0),
+            ("age: 72, note: cleared by the cardiologist in March", "", 0),
+            ("age: 72, note: doctor says go slowly", "", 1),  # no day
+            ("age: 72, note: not cleared by the GP before 4 Jan", "", 1),
+            ("age: 72, note: ask the GP in January", "", 1),
+            ("age: 72, note: ok since January", "", 1),  # who says so?
+            ("age: 30", "phase: return\nnote: Physio discharged her on 12/8. Slowly now.", 0),
+        ],
+    )
+    def test_who_said_it_and_when(
+        self, findings: Findings, week: Text, athlete: str, head: str, told: int
+    ) -> None:
+        text = week(LEGS, f"athlete: {{name: Ida, {athlete}}}" + (f"\n{head}" if head else ""))
+        assert said(findings, text, self.RULE) == told
+
+
+@pytest.mark.parametrize(
+    ("athlete", "told"),
+    [
+        ("level: novice, age: 45", 1),
+        ("level: novice, age: 45, note: PAR-Q done 3 January", 0),
+        ("level: novice, age: 45, note: health questionnaire on paper", 0),
+        ("level: novice, age: 45, note: PAR-Q not back yet", 1),
+        ("level: novice, age: 45, note: GP ok'd 4 Jan", 0),
+        (f"level: novice, age: 45, {DATED % ('physiotherapist', 'from: 2027-01-11')}", 0),
+    ],
+)
+def test_a_screening_in_words(findings: Findings, week: Text, athlete: str, told: int) -> None:
+    assert said(findings, week(LEGS, f"athlete: {{name: Ida, {athlete}}}"), "screening-missing") == told
+
+
+@pytest.mark.parametrize(
+    ("head", "athlete", "told"),
+    [
+        ("", "age: 15", 1),
+        ("note: Coach in the room.", "age: 15", 0),
+        ("note: I'm there every time.", "age: 15", 0),
+        ("note: warm up well", "age: 15", 1),
+        ("", "age: 15, note: trains with his dad", 0),
+        ("", "age: 15, note: with the PE teacher", 0),
+        ("", "age: 15, note: strong legs", 1),
+    ],
+)
+def test_who_leads_juniors(findings: Findings, week: Text, head: str, athlete: str, told: int) -> None:
+    text = week(LEGS, f"athlete: {{name: Ida, {athlete}}}" + (f"\n{head}" if head else ""))
+    assert said(findings, text, "junior-unsupervised") == told
+
+
+STAGE = "rehabilitation: {stage: heel drops, advised by: physiotherapist, until: 2026-02-01}"
+
+
+@pytest.mark.parametrize(
+    ("athlete", "note", "told"),
+    [
+        ("level: novice", "slowly down", 1),
+        ("note: Stop if the tendon hurts more than 4/10", "slowly down", 0),
+        ("note: below 4 of 10, else call me", "slowly down", 0),
+        ("protect: [{area: knee, advised by: physio, note: not past a mild ache}]", "slowly down", 0),
+        ("level: novice", "if it grumbles one step back", 0),
+        ("level: novice", "no swelling next morning", 0),
+        ("level: novice", "10 of each", 1),
+    ],
+)
+def test_stop_signs_wherever_they_stand(
+    findings: Findings, week: Text, athlete: str, note: str, told: int
+) -> None:
+    head = f"athlete: {{name: Ida, {athlete}}}\n{STAGE}\nnote: {note}"
+    assert said(findings, week({"Daily": ["heel drop, sets: 3"]}, head), "stop-signs-missing") == told
+
+
+@pytest.mark.parametrize(
+    ("athlete", "told"),
+    [
+        ("equipment: [barbell, bench, rack]", 1),
+        ("equipment: [barbell, bench, rack with spotter arms]", 0),
+        ("equipment: [barbell, bench, rack, safety bars]", 0),
+        ("equipment: [full powerlifting gym]", 0),
+        ("note: her husband spots", 0),
+        ("note: trains alone", 1),
+    ],
+)
+def test_a_way_out_of_a_failed_lift(findings: Findings, week: Text, athlete: str, told: int) -> None:
+    text = week({"Push": ["bench press, sets: 1, reps: 1, load: 1RM"]}, f"athlete: {{name: Ida, {athlete}}}")
+    assert said(findings, text, "failure-without-spotter") == told
