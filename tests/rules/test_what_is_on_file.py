@@ -119,3 +119,83 @@ def test_stop_signs_wherever_they_stand(
 def test_a_way_out_of_a_failed_lift(findings: Findings, week: Text, athlete: str, told: int) -> None:
     text = week({"Push": ["bench press, sets: 1, reps: 1, load: 1RM"]}, f"athlete: {{name: Ida, {athlete}}}")
     assert said(findings, text, "failure-without-spotter") == told
+
+
+class TestTheBreath:
+    """Common practice, no source: heavy work is done with the breath held, however small the lift."""
+
+    HEAD = "athlete: {name: Ida, best lifts: {leg press: 100 kg}, protect: [{movement: %s, advised by: GP}]}"
+
+    @pytest.mark.parametrize(
+        "words",
+        [
+            "breath holding", "straining", "holding her breath", "Valsalva", "no straining or breath holding",
+            "bearing down", "maximal effort", "heavy lifting", "training to failure", "getting up quickly",
+            "head-down positions", "hot rooms", "lying flat quickly and up again",
+        ],
+    )  # fmt: skip
+    def test_is_understood(self, findings: Findings, week: Text, words: str) -> None:
+        assert said(findings, week(LEGS, self.HEAD % words), "restriction-unclear") == 0
+
+    @pytest.mark.parametrize(
+        "words", ["the usual", "knee wobbling", "left knee (old strain)", "hamstring strain"]
+    )
+    def test_what_is_not(self, findings: Findings, week: Text, words: str) -> None:
+        assert said(findings, week(LEGS, self.HEAD % words), "restriction-unclear") == 1
+
+    @pytest.mark.parametrize(
+        ("line", "told"),
+        [
+            ("leg press, sets: 2, reps: 10, load: 40 kg, rpe: 5-6", 0),
+            ("leg press, sets: 2, reps: 10, load: 60 kg, rpe: 10", 1),
+            ("leg press, sets: 2, reps: 3, load: 90 %", 1),
+            ("leg press, sets: 2, reps: 10, load: 60 kg, rir: 1", 1),
+            ("leg press, sets: 2, reps: amrap, load: 60 kg", 1),
+            ("leg press, sets: 2, reps: 10, load: 60 kg, rir: 3", 0),
+            ("single-leg balance, sets: 2, hold: 20 s", 0),
+            ("wall sit, sets: 2, hold: 90 s", 1),
+            ("chair squat, test: most repetitions", 0),
+            ("push-up, sets: 2, reps: amrap", 0),
+            ("band row, sets: 2, reps: 15, load: red band, rpe: 9-10", 0),
+            ("lat pulldown, sets: 2, reps: 10, load: 20 kg", 0),
+        ],
+    )
+    def test_only_hard_work_may_be_against_it(
+        self, findings: Findings, week: Text, line: str, told: int
+    ) -> None:
+        found = findings(week({"Gym": [line]}, self.HEAD % "straining"), "protected-area-loaded")
+        assert [one.severity for one in found] == ["note"] * told
+
+    def test_no_plank_is_offered(self, programme: Callable[..., object], week: Text) -> None:
+        from spotline.lint.body import catalogue
+        from spotline.lint.body.restrictions import read
+
+        plank, curl = (catalogue.exercise(name) for name in ("plank", "dumbbell curl"))
+        assert plank is not None
+        assert curl is not None
+        assert (read("straining").suits(plank), read("straining").suits(curl)) == (False, True)
+
+
+class TestOneSentenceIsOneFinding:
+    RULE = "protected-area-loaded"
+
+    def head(self, *movements: str) -> str:
+        protect = ", ".join(f"{{movement: {one}, advised by: physio}}" for one in movements)
+        return f"athlete: {{name: Ida, protect: [{protect}]}}"
+
+    def test_all_that_a_line_goes_against_is_named(self, findings: Findings, week: Text) -> None:
+        head = self.head("jumping", "hopping", "skipping", "running")
+        (finding,) = findings(week({"Gym": ["jump rope, sets: 3"]}, head), self.RULE)
+        assert finding.counted == "Jump rope involves `jumping`, `hopping` and `skipping`, to be avoided."
+        assert [one.place.excerpt for one in finding.related] == ["jumping", "hopping", "skipping"]
+
+    def test_other_lines_are_other_findings(self, findings: Findings, week: Text) -> None:
+        head = self.head("jumping", "overhead pressing")
+        text = week({"Gym": ["jump rope, sets: 3", "overhead press, sets: 3, reps: 8"]}, head)
+        assert [one.counted.split(" ")[0] for one in findings(text, self.RULE)] == ["Jump", "Overhead"]
+
+    def test_other_advisers_are(self, findings: Findings, week: Text) -> None:
+        head = self.head("jumping", "hopping").replace(
+            "hopping, advised by: physio", "hopping, advised by: GP"
+        )
+        assert len(findings(week({"Gym": ["jump rope, sets: 3"]}, head), self.RULE)) == 2
