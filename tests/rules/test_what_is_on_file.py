@@ -199,3 +199,34 @@ class TestOneSentenceIsOneFinding:
             "hopping, advised by: physio", "hopping, advised by: GP"
         )
         assert len(findings(week({"Gym": ["jump rope, sets: 3"]}, head), self.RULE)) == 2
+
+
+class TestWhatWhoeverLeadsMustKnow:
+    RULE = "diagnosis-in-athlete-file"
+
+    @pytest.mark.parametrize(
+        ("note", "severity"),
+        [
+            ("Asthma - blue inhaler in the top pocket, GP ok'd.", None),
+            ("Type 1 diabetes, glucose tablets in the bag", None),
+            ("epilepsy - if a seizure, time it and ring", None),
+            ("angina: GTN spray with her at all times", None),
+            ("insulin before the session, sugar at hand", None),
+            ("Asthma. Inhaler with her coach.", None),
+            ("Asthma. Longer warm-up when it freezes.", "note"),
+            ("Blood-pressure tablets, controlled, fine for moderate work", "note"),
+            ("on beta blockers, so go by effort", "note"),
+            ("pregnant, week 20", "note"),
+            ("left knee: torn meniscus in May", "warning"),
+            ("ACL reconstruction 2024", "warning"),
+            ("torn meniscus, ice spray in the bag", "warning"),
+            ("arthritis of the right hip", "warning"),
+        ],
+    )
+    def test_a_remark_for_safety_never_blocks(
+        self, findings: Findings, week: Text, note: str, severity: str | None
+    ) -> None:
+        text = week(LEGS, f'athlete: {{name: Ida, note: "{note}"}}')
+        found = findings(text, self.RULE)
+        assert [one.severity for one in found] == ([severity] if severity else [])
+        assert all("history" not in one.change for one in found)
