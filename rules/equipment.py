@@ -240,7 +240,14 @@ def _can_be_had(
 
     A leg extension or a pulldown is called like its machine, which may well be meant.
     """
-    if _another_will_do(entry, items, always):
+    from ..lint.body.other_forms import is_noted, with_ankle_weights
+
+    note = entry.prescription.note
+    if (
+        _another_will_do(entry, items, always)
+        or is_noted(exercise, entry.name, note, items, always)
+        or with_ankle_weights(exercise, _most(entry), items)
+    ):
         return True
     return exercise.implement != "machine" and _has_another_form(pieces, entry, exercise, items, always)
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from ..lint.body.equipment import is_everything
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, Edit, Related, found
 from ..lint.model.naming import line_name
@@ -38,8 +39,8 @@ def place_unknown(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """A place whose equipment neither the athlete's file nor the settings list.
 
     Looks up every word under `where`; wants it among the athlete's `places`, or among the `places` or sets of
-    equipment of spotline.yaml. A note where no place is listed at all. Silent where no athlete is named: then
-    no equipment is checked.
+    equipment of spotline.yaml. A note where none of these is nearly called so. Silent on a gym, which has
+    everything, and where no athlete is named: then no equipment is checked.
 
     Flags:
         programme: Travel
@@ -63,7 +64,7 @@ def place_unknown(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     unknown: dict[str, list[Term]] = {}
     for where in ledger.programme.wheres():
         for _, _, _, term in where.parts:
-            if ledger.header.kit(term.words) is None:
+            if ledger.header.kit(term.words) is None and not is_everything(term.words):
                 unknown.setdefault(term.words, []).append(term)
     for words, (first, *others) in unknown.items():
         near = near_names(words, known, 2)
@@ -71,7 +72,7 @@ def place_unknown(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
         yield found(
             first.place,
             f"No list says what there is at `{shown}`, so nothing there is checked.",
-            severity="warning" if known else "note",
+            severity="warning" if near else "note",
             change=f"{did_you_mean(near)} Else list it under `places`."
             if near
             else f"Write `places: {{{shown}: [dumbbells, bench]}}` in the athlete file or spotline.yaml.",

@@ -9,6 +9,7 @@ from ..lint.engine.limits import Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Related, found
 from ..lint.wording.words import first_of
+from .files_words import is_word_of_a_professional
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -193,7 +194,8 @@ def diagnosis_in_athlete_file(lifter: Lifter, limits: Limits) -> Iterator[DraftF
     Looks for the words of a list in all that is written of the athlete, comments too, and for operations
     beside a part of the body; wants none. What is said of equipment, such as a torn band, passes, and so does
     what to know in an emergency, such as where the inhaler is; an injury that is said to have healed, and a
-    lasting condition without a side of the body, are notes. The lists are the team's to change.
+    lasting condition without a side of the body, are notes, the latter only where no clearance is on file and
+    no professional's limits with a date. The lists are the team's to change.
 
     Flags:
         programme: Knee
@@ -209,9 +211,11 @@ def diagnosis_in_athlete_file(lifter: Lifter, limits: Limits) -> Iterator[DraftF
           note: lighter since May
         sessions: [{session: Lower, exercises: [{exercise: leg press, sets: 3, reps: 8}]}]
     """
-    places = _private(lifter.athlete.extent, limits)
-    if places:
-        yield _told(places, lifter.athlete.name)
+    athlete = lifter.athlete
+    places = _private(athlete.extent, limits)
+    in_hand = athlete.clearance is not None or any(map(is_word_of_a_professional, athlete.protect))
+    if places and not (in_hand and all(map(_lasts, places))):
+        yield _told(places, athlete.name)
 
 
 def _private(extent: Place, limits: Limits) -> list[Place]:

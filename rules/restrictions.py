@@ -93,6 +93,8 @@ class _Loading:
 def _looked_for(ledger: Ledger, restriction: Restriction) -> _Loading:
     spared = restrictions.read(restriction.subject.words, ledger.known, restriction.may_stay)
     loading: list[SetGroup] = []
+    if restriction.kind == "movement" and spared.is_of_a_part:
+        return _Loading(restriction, [], (), spared)
     weeks = []
     for week in ledger.weeks:
         healing = restriction.kind == "area" and week.rehabilitation

@@ -13,7 +13,7 @@ from ..lint.model.naming import line_name
 from ..lint.wording.words import first_of, listed, with_article
 from .files_words import of_athlete, of_programme
 from .offers import adding_key, in_one_edit, writing
-from .shared import also, beginning, capital, each_line, named_at, names_of, notes_on, with_the
+from .shared import also, beginning, capital, each_line, in_test, named_at, names_of, notes_on, with_the
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -83,7 +83,7 @@ def failure_without_spotter(ledger: Ledger, limits: Limits) -> Iterator[DraftFin
             " safety bars noted.",
             wanted="a way out of a failed lift",
             change="Note the spotters, pins or safety bars"
-            f"{'' if all(map(_is_single, unsaid)) else ', or leave 1 in reserve'}.",
+            f"{'' if all(map(_finds_a_best, unsaid)) else ', or leave 1 in reserve'}.",
             where=line_name(unsaid[0].prescription),
             edits=in_one_edit("leave 1 in reserve", map(_leaving_one, unsaid)),
             related=tuple(also(unsaid[1:], "here too")),
@@ -120,6 +120,12 @@ def _is_single(entry: SetGroup) -> bool:
         return load is not None and load.kind == "rm" and load.span is not None and load.span.high == 1
     done = reps.a_set()
     return not reps.open_last and done is not None and done.high == 1
+
+
+def _finds_a_best(entry: SetGroup) -> bool:
+    """Whether it is a maximal single, a repetition maximum or another test, which a reserve would spoil."""
+    load = entry.work.load
+    return _is_single(entry) or in_test(entry) or (load is not None and load.kind == "rm")
 
 
 def _can_pin(entry: SetGroup) -> bool:

@@ -60,7 +60,7 @@ OTHER_WORDS: dict[str, tuple[str, ...]] = {
     "band": ("tube",),
     "box": ("step", "chair", "bench", "stairs"),
     "exercise ball": ("stability ball", "Swiss ball", "gym ball", "fitness ball"),
-    "medicine ball": ("med ball", "slam ball", "wall ball"),
+    "medicine ball": ("med ball", "slam ball", "wall ball", "small ball", "soft ball"),
     "trap bar": ("hex bar",),
     "ab wheel": ("ab roller", "wheel"),
     "sled": ("prowler",),
@@ -90,6 +90,7 @@ COMES_WITH: dict[str, tuple[str, ...]] = {
     "pull-up bar": RACKS,
     "45-degree bench": (*RACKS, "platform"),
     "harness": ("sled", "prowler"),
+    "landmine": ("barbell", "bar and plates", "Olympic bar", *RACKS),
 }
 """What a piece comes with in most rooms: where there is a rack, there is a bar, and one to hang from; a sled
 has something to drag it by."""
@@ -105,6 +106,7 @@ BESIDE = (
     "slant board", "parallettes", "towel", "broomstick", "stick", "cones", "ladder", "stopwatch", "mirror",
     "pool", "pad", "bodyweight", "none", "no equipment", "anchor", "rail", "bumper", "home gym", "hotel gym",
     "platform", "garage gym", "small gym", "timer", "clock", "bed", "sofa", "lane", "turf",
+    "sand pit", "sandpit", "grass", "field", "pitch", "court", "beach", "lawn", "hurdle", "plinth", "balance board",
 )  # fmt: skip
 """Words for equipment on which no exercise of the catalogue counts by itself."""
 

@@ -60,9 +60,48 @@ def is_done_otherwise(
     return any(
         other.implement in (held or with_what)
         and _is_called(other, said)
-        and not equipment.missing(other, items, always)
+        and not _missing(other, items, always)
         for other in _alike(exercise)
     )
+
+
+def is_noted(
+    exercise: Exercise, name: str, note: str, items: Collection[str], always: Collection[str]
+) -> bool:
+    """Whether a note says what is used instead, which is there: ``leg curl``, ``on the straps``."""
+    said = _said(name, exercise)
+    return any(
+        other.implement not in ("bodyweight", "none")
+        and _is_called(other, said)
+        and equipment.is_said(other.implement, note)
+        and not _missing(other, items, always)
+        for other in (_alike(exercise) if note else ())
+    )
+
+
+def _missing(exercise: Exercise, items: Collection[str], always: Collection[str]) -> bool:
+    """Whether a piece is missing, but a seat for the shoulders, which is nearly everywhere."""
+    from .improvised import is_a_seat
+
+    lacking = equipment.missing(exercise, items, always)
+    on_any_seat = "hip thrust" in exercise.patterns
+    return any(not (on_any_seat and is_a_seat(piece)) for piece in lacking)
+
+
+def with_ankle_weights(exercise: Exercise, kilograms: float, items: Collection[str]) -> bool:
+    """Whether a leg may be loaded with an ankle weight that is there instead of a machine or a cable."""
+    joints = {catalogue.actions()[action].joint for action in exercise.actions}
+    return (
+        exercise.implement in ("machine", "cable")
+        and joints <= {"hip", "knee"}
+        and not exercise.patterns
+        and kilograms <= HEAVIEST_ON_AN_ANKLE
+        and any(_words("ankle weight") <= _words(item) or "ankle-weight" in _words(item) for item in items)
+    )
+
+
+HEAVIEST_ON_AN_ANKLE = 10.0
+"""kg that is tied to an ankle at most (common practice, no source)."""
 
 
 def implements_of(exercise: Exercise, name: str) -> frozenset[str]:
@@ -97,6 +136,7 @@ def _alike(exercise: Exercise) -> tuple[Exercise, ...]:
         and other.unilateral == exercise.unilateral
         and other.patterns == exercise.patterns
         and set(other.actions) == set(exercise.actions)
+        and "landmine" not in other.station  # nobody means that one who does not say it
     )
 
 

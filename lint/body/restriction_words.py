@@ -80,6 +80,21 @@ MOVEMENTS: dict[str, tuple[Trait, ...]] = {
     "overhead press": _PUSHED_OVERHEAD,
     "overhead": _OVERHEAD,
     "arm over the head": _OVERHEAD,
+    **dict.fromkeys(
+        (
+            "arm above the shoulder",
+            "hand above the shoulder",
+            "elbow above the shoulder",
+            "above shoulder height",
+            "above shoulder level",
+            "arm above shoulder height",
+            "hand above shoulder height",
+            "arm above shoulder level",
+            "reach overhead",
+            "reach up",
+        ),
+        (("pushed past", "100"), ("arm raised past", "100"), ("stance", "hanging")),
+    ),
     "arm raise": (("action", "shoulder flexion"), ("action", "shoulder abduction")),
     "press over the head": _PUSHED_OVERHEAD,
     "press behind the neck": _PRESSED_BEHIND,
@@ -215,9 +230,9 @@ BESIDE = frozenset(
 
 MANNER = frozenset(
     words(
-        "again alone bounce bounced bouncing breath breathe breathing cold dizzy effort explosive fasted fasting"
-        " flat get getting go hot intense jerk jerking jerky kipping long lying maximal momentum moderate"
-        " prolonged quickly rapid rapidly rest room rush rushing standing strenuous sudden suddenly tired tiring"
+        "again alone abrupt bounce bounced bouncing breath breathe breathing cold crossed crossing dizzy effort explosive fasted fasting"
+        " flat get getting go height hot intense jerk jerking jerky kipping long lying maximal momentum moderate"
+        " prolonged quickly rapid rapidly rest room rush rushing standing sitting strenuous sudden suddenly tired tiring turn turns twice"
         " too very vigorous without"
     )
 )

@@ -79,6 +79,11 @@ class Spared:
         """Whether something can be looked for, or the words only say how things are done."""
         return MANNER.issuperset(map(fold, self.unknown)) and bool(self.traits or self.is_manner)
 
+    @property
+    def is_of_a_part(self) -> bool:
+        """Whether only a part of the body is known of what is done with it: ``crossing the legs``."""
+        return bool(self.unknown) and all(kind in ("joint", "trains", "hands") for kind, *_ in self.traits)
+
     def suits(self, exercise: Exercise) -> bool:
         """Whether an exercise may be offered: nothing held for long where the breath must go on."""
         return not (self.forbids(exercise) or (self.strains and exercise.kind == "isometric"))

@@ -106,12 +106,16 @@ def test_what_is_offered_is_there(findings):
     ("where", "severity", "said"),
     [
         ("{2: hostel}", "warning", "Did you mean hotel?"),
-        ("{2: the moon}", "warning", "Write `places: {the moon:"),
+        ("{2: the moon}", "note", "Write `places: {the moon:"),
     ],
 )
 def test_a_place_that_no_list_knows(where, severity, said, findings):
     found = [one for one in findings(text(where)) if one.rule == "place-unknown"]
     assert [(one.severity, said in one.change) for one in found] == [(severity, True)]
+
+
+def test_a_gym_has_everything(findings):
+    assert "place-unknown" not in {one.rule for one in findings(text("{2: club gym}"))}
 
 
 def test_it_is_a_note_where_no_place_is_listed(findings):

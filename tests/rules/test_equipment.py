@@ -127,6 +127,12 @@ class TestEquipmentMissing:
             ("dumbbells", "bench press, load: 2 x 20 kg", True),  # no bench either
             ("dumbbells, bench", "bench press, load: 2 x 20 kg", False),
             ("suspension trainer", "row", False),
+            ("suspension trainer", "leg curl, note: on the straps", False),
+            ("kettlebells", "hip thrust, load: 24 kg", False),  # on any seat
+            ("ankle weights, chairs", "leg extension, load: 1 kg", False),
+            ("ankle weights, chairs", "leg extension, load: 20 kg", True),
+            ("barbell, rack", "landmine press, load: 30 kg", False),
+            ("barbell, rack", "goblet squat", True),
         ],
     )
     def test_another_form_that_the_name_allows_takes_what_is_there(

@@ -230,3 +230,9 @@ class TestWhatWhoeverLeadsMustKnow:
         found = findings(text, self.RULE)
         assert [one.severity for one in found] == ([severity] if severity else [])
         assert all("history" not in one.change for one in found)
+
+    @pytest.mark.parametrize("more", ["clearance on file: 2027-01-14", DATED % ("GP", "from: 2027-01-14")])
+    def test_what_is_in_hand(self, findings: Findings, week: Text, more: str) -> None:
+        for note, told in (("blood-pressure tablets, controlled", 0), ("torn meniscus, left", 1)):
+            text = week(LEGS, f'athlete: {{name: Ida, {more}, note: "{note}"}}')
+            assert said(findings, text, self.RULE) == told
