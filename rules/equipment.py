@@ -100,15 +100,16 @@ def equipment_unknown(lifter: Lifter, limits: Limits) -> Iterator[DraftFinding]:
 def equipment_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """An exercise that takes equipment which the athlete's list lacks.
 
-    Compares the implement and stations of every exercise with the list, the team's sets by name spelled out;
-    wants each on it, in whatever usual word, or an alternative under `or` that needs no more than the list.
-    Says nothing where the athlete lists no equipment, nor where another form of the lift, which its name
-    allows and its load too, takes what there is: a Romanian deadlift with dumbbells, a lunge with a band, a
-    dumbbell press standing up. Takes a standing calf raise for one on a step, a barbell lift with the body
-    alone or less than 10 kg for one without a bar, and what stands in at home where the list, the name or a
-    note says so: a bed for a bench, a table to row under, a rucksack for a dumbbell. A note where an item of the list is not known, a
-    rucksack may be meant for a bar, or a band for the machine that a lift is called by. One finding for each place, with all its lines; where a session takes
-    place somewhere else (`where`), the list of that place counts.
+    Compares the implement and stations of every exercise with the list, the team's sets by name spelled
+    out; wants each on it, in whatever usual word, or an alternative under `or` that needs no more than the
+    list. Says nothing where the athlete lists no equipment, nor where another form of the lift, which its
+    name allows and its load too, takes what there is: a Romanian deadlift with dumbbells, a lunge with a
+    band, a dumbbell press standing up. Takes a standing calf raise for one on a step, a barbell lift with
+    the body alone or less than 10 kg for one without a bar, and what stands in at home where the list, the
+    name or a note says so: a bed for a bench, a table to row under, a rucksack for a dumbbell. A note where
+    an item of the list is not known, a rucksack may be meant for a bar, or a band for the machine that a
+    lift is called by. One finding for each place, with all its lines; where a session takes place somewhere
+    else (`where`), the list of that place counts.
 
     Flags:
         programme: At home
@@ -209,8 +210,8 @@ def _not_improvised(
 ) -> tuple[str, ...]:
     """The pieces for which nothing stands in that the list, the name or a note says.
 
-    A seat for the body alone or against a band, and something that a band is tied to, are there nearly everywhere; one can run
-    outside; and where there is a guided bar, a barbell may mean that one.
+    A seat for the body alone or against a band, and something that a band is tied to, are there nearly
+    everywhere; one can run outside; and where there is a guided bar, a barbell may mean that one.
     """
     from ..lint.body.improvised import is_a_seat, serves
 

@@ -25,8 +25,9 @@ PROFESSIONALS = (
 is_professional = beginning(PROFESSIONALS)
 
 _ASKED = re.compile(
-    r"\b(?:ok(?:'?d|ayed)?|okay|clear(?:ed|ance|s)?|approv\w*|agree[ds]?|sign(?:ed)?[ -]?off|letter|discharged"
-    r"|passed|fine|happy|said|says|saw|seen|check(?:ed|-?up)?|allow(?:s|ed)?|let(?:s)?|go-?ahead|green light)\b",
+    r"\b(?:ok(?:'?d|ayed)?|okay|clear(?:ed|ance|s)?|approv\w*|agree[ds]?|sign(?:ed)?[ -]?off|letter"
+    r"|discharged|passed|fine|happy|said|says|saw|seen|check(?:ed|-?up)?|allow(?:s|ed)?|lets?"
+    r"|go-?ahead|green light)\b",
     re.IGNORECASE,
 )
 """Words for what a professional was asked and answered."""

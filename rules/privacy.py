@@ -124,7 +124,8 @@ _SIDED = re.compile(r"\b(?:left|right|bilateral)\b|(?<!\w)[LR](?=\s)", re.IGNORE
 _EMERGENCY = re.compile(
     r"\b(?:inhalers?|puffers?|relievers?|adrenaline|epinephrine|auto-?injectors?|GTN|nitro\w*|sprays?|glucose"
     r"|dextrose|sugar|gels?|sweets|juice|snacks?|hypos?|seizures?|fits?|recovery position|first aid|ambulance"
-    r"|emergency|anaphyla\w+|allerg\w+|rescue|pumps?|pens?|kit bag|pocket|(?:in|by) (?:the|her|his|their) bag)\b",
+    r"|emergency|anaphyla\w+|allerg\w+|rescue|pumps?|pens?|pocket"
+    r"|kit bag|(?:in|by) (?:the|her|his|their) bag)\b",
     re.IGNORECASE,
 )
 """Words for what whoever leads a session must know when something happens."""

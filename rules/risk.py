@@ -50,8 +50,9 @@ def failure_without_spotter(ledger: Ledger, limits: Limits) -> Iterator[DraftFin
     """Sets to failure on a lift that can pin the lifter, without a word on spotting, pins or safety bars.
 
     Looks at barbell presses on the back and squats from a rack with no repetition in reserve, RPE 10, amrap
-    or an open last set; wants a word on safety in a note of the line, session, block, programme or athlete, under
-    the athlete's supervision, or in the list of equipment. Silent on the day of an event, which has spotters of its own.
+    or an open last set; wants a word on safety in a note of the line, session, block, programme or athlete,
+    under the athlete's supervision, or in the list of equipment. Silent on the day of an event, which has
+    spotters of its own.
 
     Flags:
         programme: Press

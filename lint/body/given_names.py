@@ -42,8 +42,8 @@ def name_faults(names: Sequence[tuple[str, str]], known: Known) -> Iterator[Name
     """What is unclear in pairs of (name, meaning). ``known`` is what is known without them.
 
     A meaning must be a known exercise, not a name that is given here too. A name must stand once, and must
-    not be the catalogue's own name of another exercise. A short word for one, as `squat` is for the back squat,
-    is the team's to use: it is written down here what it means.
+    not be the catalogue's own name of another exercise. A short word for one, as `squat` is for the back
+    squat, is the team's to use: it is written down here what it means.
     """
     seen: dict[str, int] = {}
     given = {fold(name) for name, _ in names}

@@ -177,10 +177,9 @@ MOVEMENTS: dict[str, tuple[Trait, ...]] = {
     "lie face down": (("stance", "prone"),),
     "lie face up": (("stance", "lying"),),
     "prone": (("stance", "prone"),),
-    **{
-        way: _HEAD_DOWN
-        for way in ("head down", "head low", "head below the heart", "upside down", "inversion")
-    },
+    **dict.fromkeys(
+        ("head down", "head low", "head below the heart", "upside down", "inversion"), _HEAD_DOWN
+    ),
     "grip": _WRIST,
     "bend the elbow": (("action", "elbow flexion"),),
     "straighten the elbow": (("action", "elbow extension"),),
@@ -230,10 +229,10 @@ BESIDE = frozenset(
 
 MANNER = frozenset(
     words(
-        "again alone abrupt bounce bounced bouncing breath breathe breathing cold crossed crossing dizzy effort explosive fasted fasting"
-        " flat get getting go height hot intense jerk jerking jerky kipping long lying maximal momentum moderate"
-        " prolonged quickly rapid rapidly rest room rush rushing standing sitting strenuous sudden suddenly tired tiring turn turns twice"
-        " too very vigorous without"
+        "abrupt again alone bounce bounced bouncing breath breathe breathing cold crossed crossing dizzy"
+        " effort explosive fasted fasting flat get getting go height hot intense jerk jerking jerky kipping"
+        " long lying maximal moderate momentum prolonged quickly rapid rapidly rest room rush rushing"
+        " sitting standing strenuous sudden suddenly tired tiring too turn turns twice very vigorous without"
     )
 )
 """Words for how something is done, not what: what is written so is for whoever leads to see to."""
