@@ -174,6 +174,15 @@ class ProgrammeHeader:
 
     def stock(self, piece: str, place: str = "") -> Stock | None:
         """What there is of a piece at a place, or of the athlete's own; None where it is not said."""
+        stocks = self.stocks(place)
+        if not stocks:
+            return None
+        from ..body.equipment import weighs_as
+
+        return next((one for one in stocks if weighs_as(piece, one.term.words)), None)
+
+    def stocks(self, place: str = "") -> tuple[Stock, ...]:
+        """What there is of all pieces at a place, or of the athlete's own, as far as it is said."""
         if place:
             kit = self.kit(place)
             terms, stocks = (kit.terms, kit.stocks) if kit else ((), ())
@@ -182,8 +191,4 @@ class ProgrammeHeader:
             terms, stocks = (athlete.equipment, athlete.stocks) if athlete else ((), ())
         for term in terms if self.resources.stocks else ():
             stocks = (*stocks, *self.resources.stocks.get(term.words, ()))
-        if not stocks:
-            return None
-        from ..body.equipment import weighs_as
-
-        return next((one for one in stocks if weighs_as(piece, one.term.words)), None)
+        return stocks

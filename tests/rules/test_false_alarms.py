@@ -520,7 +520,8 @@ class TestAnInjuryThatHealed:
             ("ankle sprain, not healed", "warning"),
             ("ankle sprain, no pain under 20 kg", "warning"),
             ("Ankle sprain. Sound asleep by ten.", "warning"),
-            ("diabetes, no trouble", "warning"),
+            ("diabetes, no trouble", "note"),
+            ("osteoarthritis of the left knee, no trouble", "warning"),
             ("Hip replaced 2019, sound", "warning"),
         ],
     )
