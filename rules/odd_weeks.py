@@ -9,8 +9,8 @@ from ..lint.findings.finding import Related, found
 from ..lint.model.naming import line_name
 from ..lint.wording.words import first_of, plain, says, sets_of
 from .easier_weeks import CLEAR_CUT, EASY, is_easier
+from .load_steps import load_in_words
 from .set_steps import BACK, MOST, TINY, grown_in
-from .weekly_steps import load_in_words
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:

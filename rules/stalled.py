@@ -7,8 +7,8 @@ from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, Related, found
 from ..lint.model.naming import exercise_name, line_name
 from ..lint.wording.words import first_of, plain, says, week_list
+from .load_steps import load_in_words
 from .offers import adding_key, in_one_edit, writing
-from .weekly_steps import load_in_words
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:

@@ -18,6 +18,8 @@ PRESETS: dict[str, dict[str, dict[str, Default]]] = {
         "antagonist-imbalance": {"elsewhere": 1, "lifting": (), "meets": ()},
         "isolation-before-compound": {"repetitions": 0},
         "lift-sets-under-floor": {"heavy": 1000},
+        "load-step-large": {"weeks at a load": 1, "step of both legs": 0, "light": 0, "doubled": 0},
+        "start-does-not-follow": {"weeks at a load": 1, "step of both legs": 0},
         "load-outside-zone": {"size to": 105, "first lines": 1000},
         "number-implausible": {"lightest": 0},
         "rep-range-narrow": {"weeks": 1},
