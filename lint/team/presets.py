@@ -24,6 +24,7 @@ PRESETS: dict[str, dict[str, dict[str, Default]]] = {
         "number-implausible": {"lightest": 0},
         "rep-range-narrow": {"weeks": 1},
         "screening-missing": {"middle age": 0},
+        "sets-step-large": {"share": 0},
         "sessions-too-close": {"hard set of the advanced": 3},
         "taper-missing": {"left": 14},
         "weekly-sets-over-limit": {"blocks on": ("total",)},
@@ -55,6 +56,16 @@ NEW_RULES: dict[str, tuple[str, ...]] = {
     )
 }
 """The rules that came with a preset: under an earlier one they are off until a team asks for them."""
+
+OLD_RULES: dict[str, tuple[str, ...]] = {
+    "2026-11": ("days-per-region-few", "finer-points-missing", "rep-range-narrow"),
+}
+"""The rules that a preset runs and later ones leave off until a team asks for them."""
+
+
+def rules_before(preset: str) -> tuple[str, ...]:
+    """The rules that a preset still runs, and that are off today."""
+    return OLD_RULES.get(preset, ())
 
 
 def rules_after(preset: str) -> tuple[str, ...]:
