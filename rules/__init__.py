@@ -28,6 +28,7 @@ MODULES = (
     "lift_sets",
     "session_dose",
     "balance",
+    "one_leg",
     "repetitions",
     "load_zone",
     "feasible",

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from ..lint.counting.counts import counted_lines
+from ..lint.counting.credits import DIRECT
 from ..lint.counting.week import BUILDING
 from ..lint.engine.limits import Condition
 from ..lint.engine.registry import rule
@@ -67,7 +68,9 @@ def pull_or_push_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator
     Counts hard sets of presses and pulls in typical weeks; from 6 on it wants each of vertical pull,
     horizontal pull, vertical push and horizontal push somewhere in the block, as far as the focus means what
     it trains. Where strength, power or endurance is the goal it looks at what focus or priorities name; where
-    health is, one vertical direction will do, and for novices and from 65 years on none. Silent on a
+    health is, one vertical direction will do, and for novices and from 65 years on none. Work for the side of
+    the shoulder will do for a vertical push. Silent in a return, and where the athlete spares something of
+    the upper body; on a
     direction that nothing serves which the athlete's equipment and restrictions allow, that a throw serves,
     or the athlete's sport (swimming, rowing, climbing), or that a note rules out (no bar, nothing overhead),
     on vertical ones of a programme for hotels and travel, and on horizontal pulls where somebody rows on a
@@ -112,6 +115,10 @@ def pull_or_push_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator
         missing.remove("horizontal pull")
     if ledger.programme.goal == "general health" and not _needs_vertical(missing, ledger):
         missing = [direction for direction in missing if not direction.startswith("vertical")]
+    if "vertical push" in missing and block.brings("side shoulder", DIRECT):
+        missing.remove("vertical push")
+    if week.phase == "return" or _spares_an_arm(ledger):
+        return
     if not in_focus:
         in_sport = in_the_sport(ledger)
         missing = [direction for direction in missing if direction not in in_sport]
@@ -161,6 +168,18 @@ THROWN = {
     "vertical pull": "shoulder extension",
 }
 """What a throw does in each direction: chest passes press to the front, slams pull down."""
+
+ARM_WORDS = (
+    "shoulder", "shoulders", "elbow", "wrist", "neck", "overhead", "press", "pressing", "hanging", "pulling",
+    "pull-up", "chin-up", "chest", "rib", "ribs", "arm", "arms", "hand", "rotator cuff", "collarbone",
+)  # fmt: skip
+"""Words in a restriction by which somebody spares the upper body: what is left out is left out for that."""
+
+
+def _spares_an_arm(ledger: Ledger) -> bool:
+    """Whether the athlete spares something of the upper body in the programme."""
+    return any(says(ARM_WORDS, one.subject.words) for one in ledger.header.spared())
+
 
 ROWED = "rowing ergometer"
 

@@ -53,10 +53,11 @@ def knee_flexion_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator
 
     Counts direct sets of knee flexion in the weeks of a block that train the legs hard; wants at least one.
     Four or more weeks of a block with exercises of their own are judged by themselves, blocks of one week
-    that follow one another together. Speaks where two lines train the legs, or
-    the focus means them; where strength, power, endurance or health is the goal only if focus or priorities
-    name the hamstrings. A warning where size is written as the goal, else a note. Silent where a note says
-    that it is left out. A missing hinge of the same lines is listed with it.
+    that follow one another together. Speaks where two lines train the legs, or the focus means them; where
+    strength, power, endurance or health is the goal only if focus or priorities name the hamstrings; without
+    a goal where some of the leg work has 8 repetitions or more. A warning where size is written as the goal,
+    else a note. Silent in season, and where a note says that it is left out. A missing hinge of the same
+    lines is listed with it.
 
     Flags:
         programme: Legs
@@ -121,8 +122,8 @@ def hip_hinge_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator[Dr
     A warning where the goal is size, else a note. Four or more weeks of a block with exercises of
     their own are judged by themselves, blocks of one week that follow one another together. Speaks where two
     lines train the legs, or the focus means them; where power, endurance or health is the goal only if focus
-    or priorities name the hamstrings. Curls alone are no training of the legs. Silent where a note says that
-    hinges are left out.
+    or priorities name the hamstrings. Curls alone are no training of the legs. Silent in season, and where a
+    note says that hinges are left out.
 
     Flags:
         programme: Legs
@@ -263,6 +264,10 @@ def _legs_lack(week: Week, ledger: Ledger, action: str, goals: Collection[str] =
     """
     if not week.is_typical() or not week.builds("hamstrings", goals):
         return False
+    if week.phase == "in-season" and not (week.programme.priority or week.programme.focus):
+        return False  # keeping up is enough
+    if action == "knee flexion" and not week.programme.goal and _is_lifted_heavy(week):
+        return False
     block = ledger.judged_with(week)
     in_focus = week.block.focus or week.programme.focus or week.programme.priority
     return (
@@ -270,6 +275,12 @@ def _legs_lack(week: Week, ledger: Ledger, action: str, goals: Collection[str] =
         and (bool(in_focus) or not block.for_actions(LEG_WORK, hard=True).from_one_line())
         and not (block.for_actions((action,)) or block.leaves_open(actions=(action,)))
     )
+
+
+def _is_lifted_heavy(week: Week) -> bool:
+    """Whether the legs are trained with few repetitions throughout, as for strength."""
+    legs = week.for_actions(LEG_WORK, hard=True)
+    return bool(legs) and all(part.entry.slot == "heavy" for part in legs.parts)
 
 
 def _unless_in_block(week: Week, ledger: Ledger, action: str) -> str:

@@ -207,11 +207,17 @@ def is_light(entry: SetGroup, limits: Limits) -> bool:
     if entry.percent is not None:
         return entry.percent.high < limits.number("light")
     body_mass, kilograms = entry.programme.body_mass, entry.measured.get("mass")
-    if body_mass is None or kilograms is None:
+    if kilograms is None:
+        return False
+    if kilograms <= FOR_ANYBODY:
+        return not is_on_both_legs(entry)
+    if body_mass is None:
         return False
     return kilograms < body_mass * (1 if is_on_both_legs(entry) else HALF)
 
 
+FOR_ANYBODY = 20
+"""Kilograms that are light for arms or one leg, whoever lifts them (common practice, no source)."""
 HALF = 0.5
 """Share of body mass below which what arms or one leg lift is light (common practice, no source)."""
 

@@ -14,6 +14,7 @@ from ..lint.model.naming import line_name
 from ..lint.model.quantities import load as read_load
 from ..lint.wording.words import counted_noun, plain
 from .load_steps import (
+    FOR_ANYBODY,
     STEPS,
     Step,
     is_light,
@@ -180,10 +181,11 @@ def _is_meant(large: _Large, around: _Around, limits: Limits) -> bool:
 
     What comes near to doubling is a slip all the same.
     """
+    light, back = is_light(large.entry, limits), _back_to(around, limits)
     if large.step.up >= limits.number("doubled") and large.step.up >= 2 * large.step.most:
-        return False
-    if is_light(large.entry, limits):
-        return not _back_to(around, limits)
+        return light and large.entry.measured.get("mass", FOR_ANYBODY + 1) <= FOR_ANYBODY and not back
+    if light:
+        return not back
     if around.is_a_wave():
         return True
     return large.step.up <= STEEP * large.step.most and around.has_like_steps(large)
