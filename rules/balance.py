@@ -40,7 +40,7 @@ if TYPE_CHECKING:
     options=(
         Condition(
             "fewest together",
-            10,
+            6,
             "direct sets a week of both sides",
             "common practice, no source: with fewer sets a share says little",
         ),
@@ -78,8 +78,7 @@ def antagonist_imbalance(week: Week, ledger: Ledger, limits: Limits) -> Iterator
 
     Counts direct hard sets of each side of a pair (front and back of the thigh, pressing and pulling, elbow
     flexion and extension, outer and inner hip) in a typical week, or over a full turn where sessions rotate;
-    compares the middles of ranges. The thigh is a note outside 2:3 to 3:2, and where size is written as the
-    goal a warning outside 1:2 to 2:1;
+    compares the middles of ranges. The thigh is a note outside 2:3 to 3:2 and a warning outside 1:2 to 2:1;
     other pairs are a note outside 1:2 to 2:1. Where the goal is not size and nothing names the muscles, the
     thigh is left alone, and other pairs are a note outside 1:3 to 3:1; but none is in preparation for a meet,
     by the athlete's sport or by an event: there the lifts decide. Both the hard sets and all sets must say
@@ -136,8 +135,7 @@ def _judged(week: Week, ledger: Ledger, pair: Pair, limits: Limits) -> Iterator[
     built = week.builds(weak.area) or week.builds(strong.area)
     if not built and (pair.serious or ratio <= limits.number("elsewhere") or _is_about_lifts(ledger, limits)):
         return
-    is_sure = week.programme.goal == "hypertrophy" and pair.serious and ratio > limits.number("far")
-    serious: Severity = "warning" if built and is_sure else "note"
+    serious: Severity = "warning" if built and pair.serious and ratio > limits.number("far") else "note"
     line = more.lines()[0][0]
     yield found(
         line.place,

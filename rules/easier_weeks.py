@@ -125,8 +125,8 @@ def deload_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     repetitions, or most of the hard work eased, lift by lift, in sets or repetitions by 20 %, in load by
     10 %, or with 2 more repetitions in reserve. One lightened load makes no easier week. Wants no more than 8
     such weeks where the heaviest load of a lift rises from the first to the last, or is to rise by so
-    much every week or session. Off for novices, in season, in a return, with fewer than three sessions a
-    week, and where the lifter chooses the load.
+    much every week or session. Off for novices, in season, in a return, and where the lifter chooses the
+    load.
 
     Flags:
         programme: Squat
@@ -154,7 +154,7 @@ def deload_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
         return
     for run in _unbroken(ledger, limits):
         risen = _risen(run[0], run[-1]) if len(run) > limits.number("weeks") else []
-        if not risen or all(_days(week) < FEWEST_DAYS for week in run):
+        if not risen:
             continue
         first, last, words = risen[0]
         at = run[int(limits.number("weeks")) - 1].number
@@ -174,15 +174,6 @@ def deload_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
             weeks=tuple(week.number for week in run),
             excess=len(run),
         )
-
-
-FEWEST_DAYS = 3
-"""Days of lifting a week from which an easier week is looked for (common practice, no source)."""
-
-
-def _days(week: Week) -> int:
-    """The days of a week on which there is a session, one without a day for a day."""
-    return len({visit.day or visit for visit in week.visits if visit.own})
 
 
 def _unbroken(ledger: Ledger, limits: Limits) -> Iterator[list[Week]]:

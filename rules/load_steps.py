@@ -209,17 +209,24 @@ def is_light(entry: SetGroup, limits: Limits) -> bool:
     body_mass, kilograms = entry.programme.body_mass, entry.measured.get("mass")
     if kilograms is None:
         return False
-    if kilograms <= FOR_ANYBODY:
-        return not is_on_both_legs(entry)
+    if kilograms <= FOR_ANYBODY and _is_held_on_one_leg(entry):
+        return True
     if body_mass is None:
         return False
     return kilograms < body_mass * (1 if is_on_both_legs(entry) else HALF)
 
 
 FOR_ANYBODY = 20
-"""Kilograms that are light for arms or one leg, whoever lifts them (common practice, no source)."""
+"""Kilograms held on one leg that are light, whoever lifts them (common practice, no source)."""
 HALF = 0.5
 """Share of body mass below which what arms or one leg lift is light (common practice, no source)."""
+
+
+def _is_held_on_one_leg(entry: SetGroup) -> bool:
+    """Whether one leg works at a time, with something in the hands: held first of all to stand well."""
+    exercise = entry.exercise
+    on_one = exercise is not None and (exercise.unilateral or exercise.stance in ("split", "single leg"))
+    return on_one and entry.implement in ("dumbbell", "kettlebell") and entry.compound
 
 
 def variant_of(entry: SetGroup) -> tuple[bool, ...]:

@@ -57,8 +57,7 @@ if TYPE_CHECKING:
 def two_legged_only(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """Leg work on two legs only, for an athlete whose sport loads one leg at a time.
 
-    Looks at the athlete's `sport` and at each block with six hard sets for the legs a week or more; wants one
-    exercise on one leg, or a line with a `side`, somewhere in the programme. Jumps, holds and sprints on one
+    Looks at the athlete's `sport` and at each block that trains the legs hard; wants one exercise on one leg, or a line with a `side`, somewhere in the programme. Jumps, holds and sprints on one
     leg will do. Silent in season.
 
     Flags:
@@ -90,7 +89,7 @@ def two_legged_only(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
         turn = max(turns, key=lambda one: one.tally.for_actions(LEG_WORK, hard=True).high, default=None)
         legs = turn.tally.for_actions(LEG_WORK, hard=True) if turn else None
         whole = ledger.of_block(block)
-        if not turn or not legs or whole.leaves_open(LEG_WORK) or turn.a_week(legs.middle) < FEWEST:
+        if not turn or not legs or whole.leaves_open(LEG_WORK):
             continue
         if (block.phase or ledger.programme.phase) == "in-season":
             continue
@@ -113,10 +112,6 @@ def two_legged_only(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
 
 def _trains_one_leg(exercise: Exercise) -> bool:
     return exercise.unilateral and serves(*LEG_WORK)(exercise)
-
-
-FEWEST = 6
-"""Hard sets for the legs a week, from which some on one leg are looked for (common practice, no source)."""
 
 
 def _on_one_leg(entry: SetGroup) -> bool:

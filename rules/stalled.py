@@ -66,8 +66,7 @@ if TYPE_CHECKING:
 def nothing_changes(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """Lifts that stay the same for more than eight weeks with no progression stated.
 
-    Looks at lifts over several joints with a load on the line that is more than the body, follows all of
-    their lines from week to week, deloads aside, and wants sets, repetitions, load or effort to change within
+    Looks at exercises with a load on the line that is more than the body, follows all of their lines from week to week, deloads aside, and wants sets, repetitions, load or effort to change within
     8 weeks. A range of repetitions or load, an open set, a repetition maximum, a stated progression or a note
     on one leaves room to move; so does a line without a load, which the lifter chooses; and where another
     lift of the same pattern moves on, this one is taken for its practice. One note a programme. In season
@@ -157,7 +156,7 @@ def _is_fixed(entry: SetGroup, moves: tuple[str, ...]) -> bool:
     """Whether a line states a load and leaves no room to move."""
     work, line = entry.work, entry.prescription
     load, reps = work.load, work.reps
-    if load is None or _is_open(load) or line.progression is not None or not entry.compound:
+    if load is None or _is_open(load) or line.progression is not None:
         return False
     if load.kind in ("bodyweight", "share") and not load.added:
         return False

@@ -14,7 +14,6 @@ from ..lint.model.naming import line_name
 from ..lint.model.quantities import load as read_load
 from ..lint.wording.words import counted_noun, plain
 from .load_steps import (
-    FOR_ANYBODY,
     STEPS,
     Step,
     is_light,
@@ -183,7 +182,7 @@ def _is_meant(large: _Large, around: _Around, limits: Limits) -> bool:
     """
     light, back = is_light(large.entry, limits), _back_to(around, limits)
     if large.step.up >= limits.number("doubled") and large.step.up >= 2 * large.step.most:
-        return light and large.entry.measured.get("mass", FOR_ANYBODY + 1) <= FOR_ANYBODY and not back
+        return False
     if light:
         return not back
     if around.is_a_wave():

@@ -15,7 +15,7 @@ if TYPE_CHECKING:
 
 PRESETS: dict[str, dict[str, dict[str, Default]]] = {
     "2026-11": {
-        "antagonist-imbalance": {"fewest together": 6, "elsewhere": 1, "lifting": (), "meets": ()},
+        "antagonist-imbalance": {"elsewhere": 1, "lifting": (), "meets": ()},
         "isolation-before-compound": {"repetitions": 0},
         "lift-sets-under-floor": {"heavy": 1000},
         "load-step-large": {"weeks at a load": 1, "step of both legs": 0, "light": 0, "doubled": 0},
