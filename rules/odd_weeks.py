@@ -10,7 +10,7 @@ from ..lint.model.naming import line_name
 from ..lint.wording.words import first_of, plain, says, sets_of
 from .easier_weeks import CLEAR_CUT, EASY, is_easier
 from .load_steps import load_in_words
-from .set_steps import BACK, MOST, TINY, grown_in
+from .set_steps import BACK, MOST, SHARE, TINY, grown_in
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:

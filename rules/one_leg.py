@@ -57,8 +57,9 @@ if TYPE_CHECKING:
 def two_legged_only(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """Leg work on two legs only, for an athlete whose sport loads one leg at a time.
 
-    Looks at the athlete's `sport` and at each block that trains the legs hard; wants one exercise on one leg, or a line with a `side`, somewhere in the programme. Jumps, holds and sprints on one
-    leg will do. Silent in season.
+    Looks at the athlete's `sport` and at each block that trains the legs hard; wants one exercise on one leg,
+    or a line with a `side`, somewhere in the programme. Jumps, holds and sprints on one leg will do. Silent
+    in season.
 
     Flags:
         programme: Legs

@@ -23,6 +23,7 @@ if TYPE_CHECKING:
 
 MOST = Option("most", 6, "sets a week more for a muscle group: a note past it", "enes-2024")
 TINY = Condition("tiny", 4, "sets a week below which nothing is compared", "pelland-2026-min")
+SHARE = Condition("share", 50, "% more sets a week for a muscle group", "campos-2002")
 BACK = Option("weeks back", 4, "weeks in which the fullest is looked for", "common practice")
 
 
@@ -43,7 +44,7 @@ BACK = Option("weeks back", 4, "weeks in which the fullest is looked for", "comm
             "twice the step of Enes and others 2024, and the largest on file: 24 to 36 sets in one week"
             " (Campos and others 2002, beginners)",
         ),
-        Condition("share", 50, "% more sets a week for a muscle group", "campos-2002"),
+        SHARE,
         TINY,
         BACK,
         COUNTING,

@@ -66,11 +66,12 @@ if TYPE_CHECKING:
 def nothing_changes(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """Lifts that stay the same for more than eight weeks with no progression stated.
 
-    Looks at exercises with a load on the line that is more than the body, follows all of their lines from week to week, deloads aside, and wants sets, repetitions, load or effort to change within
-    8 weeks. A range of repetitions or load, an open set, a repetition maximum, a stated progression or a note
-    on one leaves room to move; so does a line without a load, which the lifter chooses; and where another
-    lift of the same pattern moves on, this one is taken for its practice. One note a programme. In season
-    keeping up is enough.
+    Looks at exercises with a load on the line that is more than the body, follows all of their lines from
+    week to week, deloads aside, and wants sets, repetitions, load or effort to change within 8 weeks. A range
+    of repetitions or load, an open set, a repetition maximum, a stated progression or a note on one leaves
+    room to move; so does a line without a load, which the lifter chooses; and where another lift of the same
+    pattern moves on, this one is taken for its practice. One note a programme. In season keeping up is
+    enough.
 
     Flags:
         programme: Press
