@@ -52,7 +52,7 @@ if TYPE_CHECKING:
             "words in a note that say that a week is meant otherwise",
             "common practice",
         ),
-        *map(Condition.like, (*CLEAR_CUT, MOST, TINY, BACK)),
+        *map(Condition.like, (*CLEAR_CUT, MOST, SHARE, TINY, BACK)),
         COUNTING,
     ),
 )
