@@ -200,9 +200,11 @@ def _for_the_back(count: Count) -> Session:
 
     What extends the knee as well, as squats do, belongs to the front of the legs.
     """
-    sessions = {part.visit.session: 0.0 for part in count.parts}
+    sessions = {line.session: 0.0 for line, _ in count.lines()}
     for part in count.parts:
-        session = part.visit.session
+        session = part.entry.prescription.session
+        if session not in sessions:
+            continue  # nobody knows how many sets it holds
         if part.entry.trains(FRONT):
             sessions[session] -= part.sets.middle
         elif part.entry.trains(BACK):

@@ -212,7 +212,7 @@ class TestPlaces:
         "  pair: &pair\n    superset:\n"
         "      - {exercise: leg press, sets: 3, reps: 10}\n"
         "      - {exercise: leg extension, sets: 3, reps: 12}\n"
-        "  press: &press {exercise: leg press, sets: 4, reps: 6}\n"
+        "  press: &press {exercise: leg press, sets: 4, reps: 8}\n"
         "sessions:\n"
         "  - {session: A, day: monday, exercises: [LINE]}\n"
         "  - {session: B, day: thursday, exercises: [LINE]}\n"
