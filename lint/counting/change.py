@@ -130,9 +130,9 @@ def weeks_of_lines(weeks: Iterable[Week]) -> list[list[tuple[Week, SetGroup]]]:
     lines: dict[tuple[object, ...], list[tuple[Week, SetGroup]]] = {}
     for week in weeks:
         seen: dict[tuple[object, ...], int] = {}
+        first = {visit.session.name: visit for visit in reversed(week.visits)}
         for session in dict.fromkeys(visit.session.name for visit in week.visits):
-            visit = next(one for one in week.visits if one.session.name == session)
-            for group in visit.own:
+            for group in first[session].own:
                 name = (session, group.exercise or group.name.casefold())
                 seen[name] = seen.get(name, 0) + 1
                 if group.sets.high:

@@ -283,6 +283,8 @@ class DocumentRequests:
         from ..weighing.holdings import Bounds
 
         review = snapshot.last_good
+        if not 0 <= athlete < len(review.ledgers) or not 1 <= week <= len(review.ledgers[athlete].weeks):
+            raise ValueError(f"there is no week {week} of an athlete {athlete} in {uri}")
         bounds = Bounds(snapshot.workspace.rules, review.team)
         return f"week {week}", week_table(review.ledgers[athlete], week, bounds)
 

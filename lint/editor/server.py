@@ -9,11 +9,12 @@ import os
 import sys
 from contextlib import suppress
 from importlib import import_module
+from inspect import signature
 from threading import Event
 
 from lsprotocol import types
 from pygls.capabilities import ServerCapabilitiesBuilder
-from pygls.exceptions import JsonRpcException
+from pygls.exceptions import JsonRpcException, JsonRpcInvalidParams
 from pygls.io_ import run_async
 from pygls.lsp.server import LanguageServer
 
@@ -298,12 +299,17 @@ class Server(LanguageServer):
         """Lets a command answer a page, Markdown or plain text, and shows it where the client would not."""
 
         def answer(ls: Server, *arguments: object) -> str | None:  # pygls passes the server by this name
+            if not _are_of(page, arguments):
+                raise JsonRpcInvalidParams(f"{command} does not take these arguments")
             try:
                 title, markdown = page(*arguments)
                 if ls.client.shows_text:
                     markdown = plain_text(markdown)
                 if not ls.client.shows_markdown:
                     ls._show(title, markdown)
+            except ValueError as error:
+                ls.log(f"{command}: {error}")
+                return None
             except Exception as error:
                 ls.log(f"{command} failed ({type(error).__name__}: {error})")
                 return None
@@ -323,6 +329,16 @@ class Server(LanguageServer):
         with open(path, "w", encoding="utf-8") as file:
             file.write(page)
         self.window_show_document(types.ShowDocumentParams(uri_of(path), take_focus=True))
+
+
+def _are_of(page: Callable[..., object], arguments: tuple[object, ...]) -> bool:
+    """Whether a function takes these arguments, by their number and their types."""
+    asked = signature(page)
+    try:
+        given = asked.bind(*arguments).arguments
+    except TypeError:
+        return False
+    return all(type(value).__name__ == asked.parameters[name].annotation for name, value in given.items())
 
 
 def serve() -> int:

@@ -43,6 +43,7 @@ class _Walk:
         self.end = end
         self.definitions: dict[str, Any] = schema.get("$defs", {})
         self.schema = schema
+        self._branches: dict[tuple[int, ...], Parts] = {}
 
     def edits(self, root: Mapping) -> Iterator[Edit]:
         waiting: list[tuple[Node, Parts]] = [(root, self.branches([self.schema]))]
@@ -81,7 +82,17 @@ class _Walk:
             yield Edit(node.place, str(plain), f"write {plain}")
 
     def branches(self, parts: Parts) -> Parts:
-        """Some parts, what they refer to, and the branches of their conditions."""
+        """Some parts, what they refer to, and the branches of their conditions.
+
+        Few combinations come up in however long a file. Schemas are loaded once, so that `id` tells parts
+        apart.
+        """
+        known = tuple(map(id, parts))
+        if known not in self._branches:
+            self._branches[known] = self._all_branches(parts)
+        return self._branches[known]
+
+    def _all_branches(self, parts: Parts) -> Parts:
         found: Parts = []
         waiting = [part for part in parts if isinstance(part, dict)]
         while waiting:

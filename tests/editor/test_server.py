@@ -281,6 +281,39 @@ def test_wrong_parameters_are_refused(running: Client, method: str, params: obje
     assert "Traceback" not in str(answer)
 
 
+@pytest.mark.parametrize("data", [{"method": "shutdown"}, {"jsonrpc2": "2.0"}, {"params": {"id": 8}}])
+def test_a_request_that_is_none_of_the_protocol_is_refused(running: Client, data: dict[str, Any]) -> None:
+    running.write(framed({"id": running.number, **data}))
+    assert running.answer()["error"]["code"] == -32600
+
+
+@pytest.mark.parametrize(
+    ("command", "arguments"),
+    [
+        ("week", []),
+        ("week", ["file:///a.programme.yaml"]),
+        ("week", ["file:///a.programme.yaml", "1"]),
+        ("week", ["file:///a.programme.yaml", True]),
+        ("week", ["file:///a.programme.yaml", 1, 0, 0]),
+        ("rule", [5]),
+        ("changes", [None]),
+    ],
+)
+def test_wrong_arguments_of_a_command_are_refused(
+    running: Client, command: str, arguments: list[object]
+) -> None:
+    params = {"command": f"spotline.{command}", "arguments": arguments}
+    assert running.ask("workspace/executeCommand", params)["error"]["code"] == -32602
+
+
+@pytest.mark.parametrize(("week", "athlete"), [(0, 0), (99, 0), (1, 1), (1, -1)])
+def test_a_week_that_is_not_there_has_no_page(running: Client, week: int, athlete: int) -> None:
+    running.write(running.opening())
+    arguments = [(running.folder / "a.programme.yaml").as_uri(), week, athlete]
+    params = {"command": "spotline.week", "arguments": arguments}
+    assert running.ask("workspace/executeCommand", params)["result"] is None
+
+
 def test_a_position_beyond_the_text(running: Client) -> None:
     running.write(running.opening())
     far = {"line": 2**31 - 1, "character": 2**31 - 1}

@@ -104,7 +104,7 @@ class ApplicableSchema:
         names = [name for part in self._any_branch(self._parts) for name in part.get("properties", ())]
         before = frozenset(names).intersection(present)  # no other key decides, and there may be thousands
         forbidden = self._forbidden(before)
-        last_data = data if isinstance(data, dict) else {}
+        items = _keys_of_items(data)
         instead = self._instead(before)
         for name in dict.fromkeys(names):
             after = before | {name}
@@ -115,7 +115,7 @@ class ApplicableSchema:
             ]
             if not _needed_beside(applying, name) <= before:
                 continue
-            if last_data and self._has_forbidden_item(applying, last_data):
+            if any(self._forbids_key(applying, key, several) for key, several in items.items()):
                 continue
             parts = [part["properties"][name] for part in applying if name in part.get("properties", ())]
             yield AllowedKey(
@@ -196,17 +196,17 @@ class ApplicableSchema:
             key for key in keys if any(below is False for part in applying for below in _below(part, key))
         )
 
-    def _has_forbidden_item(self, applying: list[Schema], data: dict[str, Any]) -> bool:
-        """Whether a list in some data has an item with a key that may not be there."""
-        for key, items in data.items():
-            for item in items if isinstance(items, list) else ():
-                if isinstance(item, dict):
-                    lists = [below for part in applying for below in _below(part, key)]
-                    parts = [below for part in self._applying(lists, "array") for below in _below(part, 0)]
-                    of_item = list(self._applying(parts, "object", item))
-                    if any(below is False for part in of_item for one in item for below in _below(part, one)):
-                        return True
-        return False
+    def _forbids_key(self, applying: list[Schema], key: str, items: Iterable[tuple[str, ...]]) -> bool:
+        """Whether an item with some keys, in the list at ``key``, has one that may not be there."""
+        lists = [below for part in applying for below in _below(part, key)]
+        parts = [below for part in self._applying(lists, "array") for below in _below(part, 0)]
+        return any(
+            below is False
+            for item in items
+            for part in self._applying(parts, "object", item)
+            for one in item
+            for below in _below(part, one)
+        )
 
     def _instead(self, present: frozenset[str]) -> dict[str, tuple[str, ...]]:
         """For each key of which one of several must be there, the others; empty once one is there."""
@@ -252,6 +252,16 @@ def _check_of(root: Schema, part: Any) -> Callable[[Any], bool]:
         whole = {"$defs": root.get("$defs", {}), **part} if isinstance(part, dict) else part
         _checks[id(part)] = compiled(whole) if isinstance(whole, dict) else (lambda data: whole is True)
     return _checks[id(part)]
+
+
+def _keys_of_items(data: object) -> dict[str, dict[tuple[str, ...], None]]:
+    """What keys the items have of each list in some data: a list may be long, its items are much alike."""
+    lists = data.items() if isinstance(data, dict) else ()
+    return {
+        key: dict.fromkeys(tuple(item) for item in items if isinstance(item, dict))
+        for key, items in lists
+        if isinstance(items, list)
+    }
 
 
 def _below(part: Any, step: str | int) -> Iterator[Any]:

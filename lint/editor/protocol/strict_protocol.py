@@ -50,19 +50,27 @@ class StrictProtocol(LanguageServerProtocol):
         self._on_exit = on_exit
 
     def handle_message(self, message: Any) -> None:
-        """Refuses requests that come too early or too late; ignores such notifications."""
+        """Refuses what is no message, and requests too early or too late; ignores such notifications."""
+        refusal = self._refusal_of(message)
+        if refusal is None:
+            super().handle_message(message)
+            return
+        is_data = isinstance(message, dict)
+        number = message.get("id") if is_data else getattr(message, "id", None)
+        if is_data or number is not None:
+            self._refuse(number if isinstance(number, (int, str)) else None, refusal)
+
+    def _refusal_of(self, message: Any) -> JsonRpcException | None:
+        if not hasattr(message, "jsonrpc"):
+            return JsonRpcInvalidRequest("this is no message of JSON-RPC 2.0")
         method = getattr(message, "method", None)
-        if method is not None and method != types.EXIT:
-            refusal: JsonRpcException | None = None
-            if self.was_shut_down:
-                refusal = JsonRpcInvalidRequest("the server has been shut down")
-            elif not self.initialized and method != types.INITIALIZE:
-                refusal = JsonRpcServerNotInitialized("the server has not been initialized")
-            if refusal is not None:
-                if hasattr(message, "id"):
-                    self._refuse(message.id, refusal)
-                return
-        super().handle_message(message)
+        if method is None or method == types.EXIT:
+            return None
+        if self.was_shut_down:
+            return JsonRpcInvalidRequest("the server has been shut down")
+        if not self.initialized and method != types.INITIALIZE:
+            return JsonRpcServerNotInitialized("the server has not been initialized")
+        return None
 
     def structure_message(self, data: dict[str, Any]) -> Any:
         """The typed message that some data stands for; a request with wrong parameters is refused."""
