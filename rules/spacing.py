@@ -99,7 +99,8 @@ def sessions_too_close(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]
 
     Counts direct sets with at most 3 repetitions in reserve, of the advanced with 1, day by day over the
     whole calendar; wants 48 hours between two days that hold 4 or more for a group, 72 where those of the
-    first go to failure. An activity that loads an area high makes its day hard for the muscle groups there;
+    first go to failure. An activity that loads an area high makes its day hard for the muscle groups there,
+    unless it takes place on three days a week and more;
     two activities are left to whoever plans them. Days without a date or weekday are left alone. Where both
     say the time of day, the hours between are counted from one beginning to the other. A weightlifter
     snatches, cleans, pulls and squats day after day: there only sets to failure are spoken of, in a note. One
@@ -295,10 +296,16 @@ def _days(ledger: Ledger, limits: Limits) -> list[_Day]:
         days[number] = _Day(number, week, hard, tells_hours=any(one.session.hours for one in tally.visits))
     for number, week, activity in ledger.activities():
         day = days.setdefault(number, _Day(number, week, {}))
+        if len(activity.days_in(week.in_block)) >= DAILY:
+            continue  # a sport of most days leaves no day free of it
         for group in loaded(activity, limits):
             for side in ("left", "right"):
                 day.hard.setdefault((group, side), _HardWork(None, None, activity.name))
     return sorted(days.values(), key=lambda day: day.number)
+
+
+DAILY = 3
+"""Days a week from which an activity is the athlete's daily sport (common practice, no source)."""
 
 
 def _hard_groups(day: Tally, limits: Limits, most_left: float) -> dict[tuple[str, str], _HardWork]:

@@ -663,7 +663,7 @@ class TestSinglesInATestWeek:
     def test_a_single_is_a_measure(self, findings: Findings, phase: str, reps: int, number: int) -> None:
         text = (
             "programme: Test\nblocks:\n"
-            "  - {name: A, weeks: 2, sessions: [{session: Gym, exercises: [{exercise: deadlift, sets: 3, reps: 1, load: 85 %}]}]}\n"
+            "  - {name: A, weeks: 1, sessions: [{session: Gym, exercises: [{exercise: deadlift, sets: 3, reps: 1, load: 85 %}]}]}\n"
             f"  - {{name: B, weeks: 1, phase: {phase}, sessions: [{{session: Gym, exercises: [{{exercise: deadlift, sets: 1, reps: {reps}, load: 95 %}}]}}]}}\n"
         )
         assert len(findings(text, "load-step-large")) == number
