@@ -40,7 +40,7 @@ def deload_without_cut(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]
     Compares each week of a block marked `deload: true`, or called a deload, with the last typical week before
     the block, and each week named under `deload` with the last one before it. Says first where most of the
     loaded main lifts hold more sets than before, at a load as high and no fewer repetitions, whatever is cut
-    beside them. Else wants 20 % fewer sets or
+    beside them; or one of them does from 70 %, while all others are eased. Else wants 20 % fewer sets or
     repetitions, or most of the hard work eased: 10 % less load, or 2 more repetitions in reserve; or a part
     of the sets and of the load that together comes to as much, or nearly. One note for the weeks of a
     programme. Silent in season, where a note says that the week is easier, and where sets could not be read.
@@ -111,7 +111,8 @@ def _heavier(ledger: Ledger) -> Iterator[DraftFinding]:
     for week, before, place in _deloads(ledger):
         parts = [part for part in Change(before, week).parts if part.alike and _is_loaded(part)]
         grown = [part for part in parts if _has_grown(part)]
-        if not grown or 2 * len(grown) <= len(parts):
+        others = [part for part in parts if part not in grown]
+        if not grown or (2 * len(grown) <= len(parts) and not _stands_out(grown, others)):
             continue
         first = grown[0]
         entry = max(first.after, key=lambda one: one.sets.middle)
@@ -121,7 +122,7 @@ def _heavier(ledger: Ledger) -> Iterator[DraftFinding]:
             at,
             f"Week {week.number} is to be easier; {first_of([part.after[0].name for part in grown])}"
             f" {'holds' if len(grown) == 1 else 'hold'} {sets_of(now)}, {plain(was)} in week {before.number}"
-            f" at {'the same' if round(first.load or 0) == 100 else 'less'} load.",
+            f" at {'the same' if round(first.load or 0) == 100 else 'no less'} load.",
             wanted="fewer sets or less load on the main lifts",
             change=f"Take {sets_of(now - was + 1)} off, or lower the load.",
             where=line_name(entry.prescription),
@@ -134,6 +135,21 @@ def _heavier(ledger: Ledger) -> Iterator[DraftFinding]:
             ),
             excess=now - was,
         )
+
+
+def _stands_out(grown: list[PartChange], others: list[PartChange]) -> bool:
+    """Whether one heavy lift alone is harder, while each of the others is eased."""
+    heavy = [one for one in grown[0].after if one.percent is not None and one.percent.high >= HEAVY]
+    return len(grown) == 1 and bool(heavy) and all(_is_eased(part) for part in others)
+
+
+HEAVY = 70
+"""% of the best lift from which a lift in an easier week is looked at by itself (common practice)."""
+
+
+def _is_eased(part: PartChange) -> bool:
+    """Whether a lift holds less of anything."""
+    return any(value is not None and value < 100 for value in (part.sets, part.repetitions, part.load))
 
 
 def _is_loaded(part: PartChange) -> bool:

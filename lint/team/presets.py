@@ -16,6 +16,7 @@ if TYPE_CHECKING:
 PRESETS: dict[str, dict[str, dict[str, Default]]] = {
     "2026-11": {
         "antagonist-imbalance": {"elsewhere": 1, "lifting": (), "meets": ()},
+        "exercise-sets-high": {"most": 6, "far": 10},
         "isolation-before-compound": {"repetitions": 0},
         "lift-sets-under-floor": {"heavy": 1000},
         "load-step-large": {"weeks at a load": 1, "step of both legs": 0, "light": 0, "doubled": 0},
@@ -25,7 +26,12 @@ PRESETS: dict[str, dict[str, dict[str, Default]]] = {
         "rep-range-narrow": {"weeks": 1},
         "screening-missing": {"middle age": 0},
         "sets-step-large": {"share": 0},
-        "sessions-too-close": {"hard set of the advanced": 3},
+        "sessions-too-close": {
+            "hard set of the advanced": 3,
+            "between sessions": 3,
+            "any order": (),
+            "not for": (),
+        },
         "taper-missing": {"left": 14},
         "weekly-sets-over-limit": {"blocks on": ("total",)},
     },
@@ -36,6 +42,7 @@ PRESETS: dict[str, dict[str, dict[str, Default]]] = {
 NEW_RULES: dict[str, tuple[str, ...]] = {
     "2026-12": (
         "calf-work-missing",
+        "circuit-step-large",
         "day-too-long",
         "demand-not-held",
         "demand-unclear",
