@@ -223,6 +223,22 @@ def _evening(week: Week, more: Count, less: Count, weak: Side, most: float) -> O
     options=(
         Option("apart", 25, "percent fewer sets on one side than on the other", "common practice"),
         Condition("fewest apart", 2, "sets a week between the sides", "common practice"),
+        Condition(
+            "on purpose",
+            (
+                "weak",
+                "weaker",
+                "stronger",
+                "extra",
+                "on purpose",
+                "behind",
+                "catch up",
+                "dominant",
+                "bad side",
+            ),
+            "words in a note that say why one side does more",
+            "common practice",
+        ),
     ),
     stands_back=("rehabilitation", "peak", "careful return"),
 )
@@ -231,8 +247,8 @@ def sides_uneven(week: Week, limits: Limits) -> Iterator[DraftFinding]:
 
     Counts direct hard sets of each side, from work with `side: left` or `side: right`, in a typical week, or
     over a full turn where sessions rotate, by the middles of ranges; wants the weaker side no more than a
-    quarter below the other. Silent where a line that cannot be counted may even it out, and in a return to
-    training with something to spare, where one side is meant to do more.
+    quarter below the other. Silent where a line that cannot be counted may even it out, where a note says why
+    one side does more, and in a return to training with something to spare, where it is meant to.
 
     Flags:
         programme: Legs
@@ -263,6 +279,8 @@ def sides_uneven(week: Week, limits: Limits) -> Iterator[DraftFinding]:
             continue
         uneven.setdefault(sides.line(), []).append(sides)
     for line, over in uneven.items():
+        if says(limits.names("on purpose"), line.note, line.session.note, week.programme.note):
+            continue
         worst, *others = sorted(over, key=lambda one: -one.apart)
         also = f"; {first_of([one.group for one in others], 2)} too" if others else ""
         yield found(

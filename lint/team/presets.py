@@ -17,7 +17,11 @@ PRESETS: dict[str, dict[str, dict[str, Default]]] = {
     "2026-11": {
         "antagonist-imbalance": {"elsewhere": 1, "lifting": (), "meets": ()},
         "exercise-sets-high": {"most": 6, "far": 10},
-        "isolation-before-compound": {"repetitions": 0},
+        "frequency-low": {"once a week": ()},
+        "isolation-before-compound": {
+            "repetitions": 0,
+            "small matter": ("hypertrophy", "muscular endurance"),
+        },
         "lift-sets-under-floor": {"heavy": 1000},
         "load-step-large": {"weeks at a load": 1, "step of both legs": 0, "light": 0, "doubled": 0},
         "start-does-not-follow": {"weeks at a load": 1, "step of both legs": 0},
@@ -26,6 +30,7 @@ PRESETS: dict[str, dict[str, dict[str, Default]]] = {
         "rep-range-narrow": {"weeks": 1},
         "screening-missing": {"middle age": 0},
         "sets-step-large": {"share": 0},
+        "sides-uneven": {"on purpose": ()},
         "sessions-too-close": {
             "hard set of the advanced": 3,
             "between sessions": 3,
