@@ -206,7 +206,7 @@ def isolation_before_compound(visit: Visit, limits: Limits) -> Iterator[DraftFin
     Looks at squats, lunges, hinges, presses and pulls; wants no exercise for a single joint with 2 or more
     hard sets before them in the session: for one of the same muscles where they are done below 8
     repetitions, for a muscle that helps in them up to 15, as in the trial, where the triceps came before the
-    bench press and the biceps before the pulldown. Silent where the goal is size, muscular endurance or health, for a
+    bench press and the biceps before the pulldown. Silent where the goal is size, endurance or health, for a
     superset of the two, for a muscle among the priorities, and where a note says that it is on purpose.
 
     Flags:

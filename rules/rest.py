@@ -54,8 +54,8 @@ def rest_too_short_heavy(entry: SetGroup, limits: Limits) -> Iterator[DraftFindi
 
     Looks at compound lifts at 85 % of the best lift and more, at 5 repetitions or fewer with 2 or fewer in
     reserve, or at a 5RM or heavier; wants 2 min, judged on the long end of a range. Where the goal is neither
-    strength nor power, or the level novice, few repetitions alone make no set heavy. Silent for singles, sets on the clock, sets
-    broken up (clusters, drop sets, rest-pause), contrast, supersets and circuits.
+    strength nor power, or the level novice, few repetitions alone make no set heavy. Silent for singles, sets
+    on the clock, sets broken up (clusters, drop sets, rest-pause), contrast, supersets and circuits.
 
     Flags:
         programme: Legs
@@ -243,8 +243,8 @@ def superset_shares(visit: Visit, limits: Limits) -> Iterator[DraftFinding]:
     the hands in hinges, pulls and carries, and racks that both need with different loads (unless the team has
     two), or bars, where the team says that it has one. Wants none of it. Silent for circuits, for pairs with
     a `method` such as contrast, for left against right, and where a minute or more of rest stands between the
-    two. Silent where health or endurance is the goal: getting tired is meant there. So it is where the goal is
-    size and one of two for the same muscle is for one joint.
+    two. Silent where health or endurance is the goal: getting tired is meant there. Where size is, so are two
+    exercises for one muscle of which one is for one joint.
 
     Flags:
         programme: Legs

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from ..lint.body import catalogue
+from ..lint.body.equipment import LOADED
 from ..lint.counting.counts import counted_lines
 from ..lint.counting.credits import TOTAL
 from ..lint.engine.limits import Condition, Option
@@ -290,8 +291,8 @@ def rest_day_missing(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     """A week without a day off.
 
     Counts the days that hold hard sets, and those of activities rated harder than 3 of 10; wants at least one
-    day of the week without either. Activities without a stated effort are taken as easy, and sessions without
-    a day are left alone.
+    day of the week without either. Activities without a stated effort are taken as easy; left alone are
+    sessions without a day, and work with the body alone where health is the goal.
 
     Flags:
         programme: Every day
@@ -314,6 +315,10 @@ def rest_day_missing(week: Week, limits: Limits) -> Iterator[DraftFinding]:
             exercises: [{exercise: leg press, sets: 2, reps: 8}]
     """
     lifting = {day: sets for day, tally in week.days() if (sets := tally.all_sets(hard=True))}
+    if week.programme.goal == "general health" and not any(
+        one.implement in LOADED for _, one in week.entries()
+    ):
+        return
     easy = limits.number("easy activity")
     other = {
         day
