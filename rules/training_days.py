@@ -45,10 +45,7 @@ if TYPE_CHECKING:
             by=(({"phase": "in-season"}, 1),),
         ),
         Condition(
-            "once a week",
-            ("deadlift",),
-            "words in the name of a lift that is trained once a week by custom",
-            "common practice, no source",
+            "once a week", ("deadlift",), "words in names of lifts trained once a week", "common practice"
         ),
     ),
     stands_back=("rehabilitation", "peak"),

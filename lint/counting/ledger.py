@@ -10,12 +10,12 @@ from __future__ import annotations
 from datetime import timedelta
 
 from ..syntax.cache import GenerationCache
+from ..wording.words import says
 from .calendar import Calendar
 from .header import ProgrammeHeader
 from .tally import Tally
 from .team_resources import NO_RESOURCES
 from .week import mark_peaks
-from ..wording.words import says
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -240,7 +240,7 @@ class Ledger(Tally):
         ]
 
     def events(self) -> list[tuple[int, Event]]:
-        """The events with a date, in order: (day number from the start, event); exams and the like left out."""
+        """The events with a date by day number from the start, in order; exams and the like left out."""
         dated = [
             (number, event)
             for event in self.programme.events
