@@ -312,9 +312,8 @@ def rest_day_missing(week: Week, limits: Limits) -> Iterator[DraftFinding]:
             exercises: [{exercise: leg press, sets: 2, reps: 8}]
     """
     lifting = {day: sets for day, tally in week.days() if (sets := tally.all_sets(hard=True))}
-    if week.programme.goal == "general health" and not any(
-        one.implement in LOADED for _, one in week.entries()
-    ):
+    loaded = any(one.implement in LOADED for _, one in week.entries())
+    if not loaded and week.programme.goal == "general health":
         return
     easy = limits.number("easy activity")
     other = {
@@ -364,9 +363,8 @@ def rest_day_missing(week: Week, limits: Limits) -> Iterator[DraftFinding]:
 def older_adult_days(week: Week, ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """Fewer than two training days a week for an athlete of 65 or over.
 
-    Counts the days of typical weeks that hold a session, one without a day for a day; wants two. One week
-    alone with fewer sessions than those around it, a holiday, is left alone, and so are weeks with an
-    activity: a class or a club may be the other day.
+    Counts the days of typical weeks that hold a session, one without a day for a day; wants two. Leaves alone
+    a week with fewer sessions than those around it, a holiday, and one with an activity, be it a class.
 
     Flags:
         programme: Strong at seventy
