@@ -153,7 +153,7 @@ def _grown(what: str, unit: str, amounts: Amounts, most: float, week: Week, limi
     sources=(),
     options=(
         Option("times", 1.75, "times the work of the fullest week before", "common practice, no source"),
-        Option("weeks back", 4, "weeks in which the fullest is looked for", "common practice"),
+        Condition("weeks back", 4, "weeks in which the fullest is looked for", "common practice"),
         Condition("weeks", 2, "weeks with the circuit that go before", "common practice"),
         Condition("minutes more", 3, "minutes of work more from which a step is told", "common practice"),
     ),

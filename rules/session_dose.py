@@ -165,14 +165,16 @@ def exercise_sets_high(week: Week, limits: Limits) -> Iterator[DraftFinding]:
         sessions:
           - session: Squat
             exercises:
-              - {exercise: back squat, sets: 12, reps: 10, load: 60 %}  # <- here
+              - {exercise: back squat, sets: 8, reps: 5, load: 75 %}
+              - {exercise: back squat, sets: 8, reps: 10, load: 60 %}  # <- here
 
     Passes:
         programme: Tens
         sessions:
           - session: Squat
             exercises:
-              - {exercise: back squat, sets: 10, reps: 10, load: 60 %}
+              - {exercise: back squat, sets: 4, reps: 5, load: 75 %}
+              - {exercise: back squat, sets: 6, reps: 10, load: 60 %}
     """
     if not week.is_typical():
         return

@@ -219,7 +219,7 @@ class TestProposals:
             ("weekly-sets-over-limit", "", {"monday": ["cable fly, sets: 7"], "thursday": ["dumbbell fly, sets: 9", "bench press, sets: 8"]}),
             ("weekly-sets-under-floor", "goal: hypertrophy\npriority: [biceps]", {"Arms": ["barbell curl, sets: 2, reps: 10"]}),
             ("weekly-sets-under-floor", "goal: hypertrophy\nfocus: [calves]", {"A": ["standing calf raise, sets: 1, reps: 10"]}),
-            ("exercise-sets-high", "", {"Gym": ["leg press, sets: 9, reps: 8"]}),
+            ("exercise-sets-high", "", {"Gym": ["leg press, sets: 11, reps: 8"]}),
             ("session-sets-for-muscle-high", "", {"Gym": ["cable fly, sets: 8, reps: 12", "dumbbell fly, sets: 7, reps: 12"]}),
             ("antagonist-imbalance", "", {"Legs": ["leg extension, sets: 9, reps: 10", "seated leg curl, sets: 4, reps: 10"]}),
             ("antagonist-imbalance", "", {"Up": ["bench press, sets: 12, reps: 8", "bent-over row, sets: 4, reps: 8"]}),

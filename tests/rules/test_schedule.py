@@ -27,6 +27,24 @@ class TestSessionsTooClose:
 
     RULE = "sessions-too-close"
 
+    @pytest.fixture
+    def findings(self, findings: Findings) -> Findings:
+        """Between two sessions all sets up to 3 in reserve count, and those that do not say."""
+        moved = "sessions-too-close: {between sessions: 3"
+
+        def run(text: str, rule: str, files: dict[str, str] | None = None) -> list[Finding]:
+            team = (files or {}).get("spotline.yaml", "rules: {sessions-too-close: {}}\n")
+            own = team.replace("sessions-too-close: {}", f"{moved}}}").replace(
+                "sessions-too-close: {", f"{moved}, "
+            )
+            return findings(
+                text,
+                rule,
+                {**(files or {}), "spotline.yaml": own.replace(f"{moved}, between sessions: 3", moved)},
+            )
+
+        return run
+
     def test_the_words(self, findings: Findings, week: Text) -> None:
         (finding,) = findings(week(days("monday", "tuesday")), self.RULE)
         assert (finding.severity, finding.confidence) == ("warning", "guideline")
