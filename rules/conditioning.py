@@ -214,7 +214,11 @@ class _Rounds:
     def __init__(self, entries: list[SetGroup], rest: float) -> None:
         self.entries = entries
         self.rest = rest
-        self.shares = {one: one.sets.high * one.work.timed.high for one in entries if one.work.timed}
+        self.shares = {
+            one: one.work.sets.high * one.work.timed.high
+            for one in entries
+            if one.work.timed and one.work.sets
+        }
         self.work = sum(self.shares.values())
 
     @property
@@ -222,7 +226,10 @@ class _Rounds:
         """``6 x 45 s with 15 s between``."""
         one = self.entries[0]
         assert one.work.timed is not None
-        return f"{plain(one.sets.high)} x {plain(one.work.timed.high)} s with {plain(self.rest)} s between"
+        assert one.work.sets is not None
+        return (
+            f"{plain(one.work.sets.high)} x {plain(one.work.timed.high)} s with {plain(self.rest)} s between"
+        )
 
 
 def _rounds_of(week: Week) -> dict[tuple[str, ...], _Rounds]:
@@ -239,7 +246,8 @@ def _rounds_of(week: Week) -> dict[tuple[str, ...], _Rounds]:
     return {
         name: _Rounds(entries, rest)
         for name, entries in found_in.items()
-        if (rest := _rest_between(entries[0])) is not None and any(one.sets.high for one in entries)
+        if (rest := _rest_between(entries[0])) is not None
+        and all(one.work.sets and one.work.sets.high for one in entries)
     }
 
 

@@ -1208,3 +1208,77 @@ class TestCircuitStepLarge:
         for off, said in (("off: {1-2: 60 s, 3: 30 s}", 1), ("off: 60 s", 0)):
             text = "programme: T\nweeks: 3\nsessions:\n" + line.replace("OFF", off)
             assert len(findings(text, self.RULE)) == said
+
+
+class TestWhatCoachesMeanByOrderDaysAndSides:
+    """Each stands beside the nearest that is still said."""
+
+    @pytest.mark.parametrize(
+        ("rule", "head", "days", "said_of"),
+        [
+            ("frequency-low", "goal: strength\npriority: [deadlift]", {"monday": ["deadlift, sets: 3"]}, 0),
+            ("frequency-low", "goal: strength\npriority: [back squat]", {"monday": ["back squat, sets: 3"]}, 1),
+            (
+                "sides-uneven",
+                "",
+                {"Gym": ["leg extension, sets: 5, side: left, note: weaker leg", "leg extension, sets: 2, side: right"]},
+                0,
+            ),
+            (
+                "sides-uneven",
+                "",
+                {"Gym": ["leg extension, sets: 5, side: left", "leg extension, sets: 2, side: right"]},
+                1,
+            ),
+            (
+                "rest-too-short-heavy",
+                "goal: strength\nathlete: {name: Ida, level: novice}",
+                {"Gym": ["goblet squat, sets: 3, reps: 5, rir: 2, rest: 90 s"]},
+                0,
+            ),
+            (
+                "rest-too-short-heavy",
+                "goal: strength\nathlete: {name: Ida, level: intermediate}",
+                {"Gym": ["goblet squat, sets: 3, reps: 5, rir: 2, rest: 90 s"]},
+                1,
+            ),
+        ],
+    )  # fmt: skip
+    def test_it_is_left_alone(
+        self, findings: Findings, week: Text, rule: str, head: str, days: dict[str, list[str]], said_of: int
+    ) -> None:
+        assert len(findings(week(days, head), rule)) == said_of
+
+    @pytest.mark.parametrize(("goal", "times"), [("hypertrophy", 0), ("strength", 1)])
+    def test_two_for_one_muscle_are_meant_where_size_is(
+        self, findings: Findings, goal: str, times: int
+    ) -> None:
+        text = (
+            f"programme: T\ngoal: {goal}\nsessions:\n  - session: Gym\n    exercises:\n      - superset:\n"
+            "          - {exercise: bench press, sets: 3}\n          - {exercise: dumbbell fly, sets: 3}\n"
+        )
+        assert len(findings(text, "superset-shares")) == times
+
+    @pytest.mark.parametrize(("event", "times"), [("blood test", 0), ("squat test", 1)])
+    def test_nobody_trains_for_a_blood_test(
+        self, findings: Findings, week: Text, event: str, times: int
+    ) -> None:
+        head = f"goal: strength\nstarts: 2026-01-05\nweeks: 5\nevents: [{{date: 2026-02-06, event: {event}}}]"
+        text = week({"monday": ["back squat, sets: 5, reps: 5, load: 80 %"]}, head)
+        assert len(findings(text, "taper-missing")) == times
+
+    @pytest.mark.parametrize(("line", "times"), [("push-up, sets: 2", 0), ("leg press, sets: 2", 1)])
+    def test_ten_minutes_every_day(self, findings: Findings, line: str, times: int) -> None:
+        days = "monday, tuesday, wednesday, thursday, friday, saturday, sunday"
+        text = (
+            f"programme: T\ngoal: general health\nsessions:\n  - session: Daily\n    day: [{days}]\n"
+            f"    exercises: [{{exercise: {line}}}]\n"
+        )
+        assert len(findings(text, "rest-day-missing")) == times
+
+    @pytest.mark.parametrize(("more", "times"), [("", 1), ("  - {activity: walk, day: friday}\n", 0)])
+    def test_a_class_may_be_the_other_day(
+        self, findings: Findings, week: Text, more: str, times: int
+    ) -> None:
+        text = week({"monday": ["leg press, sets: 2"]}, "athlete: {name: Ida, age: 70}")
+        assert len(findings(text + more, "older-adult-days")) == times
