@@ -208,7 +208,7 @@ def circuit_step_large(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]
             yield _jumped(max(grown, key=lambda one: one[0].work / one[1].work), ledger.weeks[number], limits)
 
 
-class _Rounds:
+class _Ring:
     """The stations of a circuit, or the intervals, of a session: seconds of work in all, and of rest each."""
 
     def __init__(self, entries: list[SetGroup], rest: float) -> None:
@@ -223,16 +223,14 @@ class _Rounds:
 
     @property
     def words(self) -> str:
-        """``6 x 45 s with 15 s between``."""
+        """``6 x 45 s with 15 s off``."""
         one = self.entries[0]
         assert one.work.timed is not None
         assert one.work.sets is not None
-        return (
-            f"{plain(one.work.sets.high)} x {plain(one.work.timed.high)} s with {plain(self.rest)} s between"
-        )
+        return f"{plain(one.work.sets.high)} x {plain(one.work.timed.high)} s with {plain(self.rest)} s off"
 
 
-def _rounds_of(week: Week) -> dict[tuple[str, ...], _Rounds]:
+def _rounds_of(week: Week) -> dict[tuple[str, ...], _Ring]:
     """The circuits and intervals of a week by session and stations, where rest is written."""
     found_in: dict[tuple[str, ...], list[SetGroup]] = {}
     for visit in {visit.session: visit for visit in reversed(week.visits)}.values():
@@ -244,7 +242,7 @@ def _rounds_of(week: Week) -> dict[tuple[str, ...], _Rounds]:
         for entries in stations.values():
             found_in[(visit.session.name, *(fold(one.name) for one in entries))] = entries
     return {
-        name: _Rounds(entries, rest)
+        name: _Ring(entries, rest)
         for name, entries in found_in.items()
         if (rest := _rest_between(entries[0])) is not None
         and all(one.work.sets and one.work.sets.high for one in entries)
@@ -259,14 +257,14 @@ def _rest_between(entry: SetGroup) -> float | None:
     return rest.high if rest is not None else None
 
 
-def _jumped(grown: tuple[_Rounds, _Rounds], week: Week, limits: Limits) -> DraftFinding:
+def _jumped(grown: tuple[_Ring, _Ring], week: Week, limits: Limits) -> DraftFinding:
     now, most = grown
     line = now.entries[0].prescription
     return found(
         now.entries[0].work.places.get("sets", line.place),
-        f"{line.session.name} goes to {now.words}, {plain(round(now.work / most.work, 1))} times the work"
+        f"{line.session.name}: {now.words}, {plain(round(now.work / most.work, 1))} times the work"
         f" of {most.words}.",
-        wanted=limits.words("at most {} times the work where rest gets shorter", "times"),
+        wanted=limits.words("at most {} times as much", "times"),
         change="Raise one at a time: rounds, work or rest.",
         where=line_name(line),
         subject="circuit",

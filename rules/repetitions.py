@@ -11,7 +11,7 @@ from ..lint.engine.registry import rule
 from ..lint.findings.finding import Edit, Related, found
 from ..lint.model.naming import day_name, line_name
 from ..lint.model.quantities import Range
-from ..lint.wording.words import first_of, listed, says, sets_of
+from ..lint.wording.words import first_of, listed, sets_of
 from .offers import exchanging, in_one_edit, offering, without, writing
 
 TYPE_CHECKING = False
@@ -237,7 +237,7 @@ def heavy_light_not_crossed(week: Week, limits: Limits) -> Iterator[DraftFinding
     Where the goal is size, looks at the days of a typical week with hard sets of both; wants one day with the
     hinge heavy and the curl light and another the other way round. Speaks only where each of the two has
     both slots (middle of the repetitions below 8; 8 or more), each day one, and always the same. Off for
-    novices, and where a session is called heavy or light.
+    novices.
 
     Flags:
         programme: Legs
@@ -273,8 +273,6 @@ def heavy_light_not_crossed(week: Week, limits: Limits) -> Iterator[DraftFinding
         return
     if not week.is_typical() or not week.means("hamstrings") or week.could_hold(HAMSTRING_LIFTS):
         return
-    if says(("heavy", "light"), *(visit.session.name for visit in week.visits)):
-        return  # the day is heavy or light as a whole, and meant
     both = [(day, hinge, curl) for day, hinge, curl in _hamstring_days(week) if hinge and curl]
     slots = {day: _slots(hinge) | _slots(curl) for day, hinge, curl in both}
     if len(both) < limits.number("least days"):

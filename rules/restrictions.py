@@ -64,7 +64,7 @@ def protected_area_loaded(ledger: Ledger, limits: Limits) -> Iterator[DraftFindi
               - {exercise: bench press, sets: 3, reps: 8}
               - {exercise: incline bench press, sets: 3, reps: 8}
     """
-    held: dict[object, _Loading] = {}
+    held: dict[object, _Involved] = {}
     for restriction in ledger.athlete.protect if ledger.athlete else ():
         one = _looked_for(ledger, restriction)
         if one.loading:
@@ -74,7 +74,7 @@ def protected_area_loaded(ledger: Ledger, limits: Limits) -> Iterator[DraftFindi
         yield _loaded(ledger, one)
 
 
-class _Loading:
+class _Involved:
     """What loads a restriction, by lines: surely, or perhaps; with the weeks, and all restrictions alike."""
 
     def __init__(
@@ -90,11 +90,11 @@ class _Loading:
         self.key = (restriction.kind, restriction.adviser, self.sure, weeks, lines)
 
 
-def _looked_for(ledger: Ledger, restriction: Restriction) -> _Loading:
+def _looked_for(ledger: Ledger, restriction: Restriction) -> _Involved:
     spared = restrictions.read(restriction.subject.words, ledger.known, restriction.may_stay)
     loading: list[SetGroup] = []
     if restriction.kind == "movement" and spared.is_of_a_part:
-        return _Loading(restriction, [], (), spared)
+        return _Involved(restriction, [], (), spared)
     weeks = []
     for week in ledger.weeks:
         healing = restriction.kind == "area" and week.rehabilitation
@@ -106,7 +106,7 @@ def _looked_for(ledger: Ledger, restriction: Restriction) -> _Loading:
         if held:
             loading += held
             weeks.append(week.number)
-    return _Loading(restriction, each_line(loading), tuple(weeks), spared)
+    return _Involved(restriction, each_line(loading), tuple(weeks), spared)
 
 
 def _loads(entry: SetGroup, spared: Spared) -> bool:
@@ -149,7 +149,7 @@ def _said_of(entry: SetGroup) -> tuple[float, float] | None:
     return restriction_angles.said_of(entry.name, entry.prescription.note)
 
 
-def _loaded(ledger: Ledger, one: _Loading) -> DraftFinding:
+def _loaded(ledger: Ledger, one: _Involved) -> DraftFinding:
     loading, sure, restriction = one.loading, one.sure, one.restrictions[0]
     first, *others = loading
     subjects = listed([f"`{each.subject.words}`" for each in one.restrictions])

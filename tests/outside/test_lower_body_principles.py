@@ -137,7 +137,10 @@ BROKEN = {
         ("heavy-light-not-crossed", "note"),
     ),
     # common practice, no source: cp-twice, 48 to 72 hours; the 48 stand in fm21-20-48 too
-    "days next to each other": ({"day: thursday": "day: tuesday"}, ("sessions-too-close", "warning")),
+    "days next to each other": (
+        {"day: thursday": "day: tuesday", "rir: 2": "rir: 1"},
+        ("sessions-too-close", "warning"),
+    ),
     # common practice, no source: cp-balance, front and back of the thigh near 1 : 1
     "three times as much for the quadriceps": (one_set(HAMSTRINGS), ("antagonist-imbalance", "warning")),
     "three times as much for the hamstrings": (one_set(QUADRICEPS), ("antagonist-imbalance", "warning")),

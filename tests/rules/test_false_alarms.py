@@ -1179,9 +1179,9 @@ class TestCircuitStepLarge:
         (finding,) = findings(text, self.RULE)
         assert (finding.severity, finding.weeks) == ("note", (4,))
         assert finding.counted == (
-            "Ring goes to 6 x 45 s with 15 s between, 2.6 times the work of 3 x 35 s with 25 s between."
+            "Ring: 6 x 45 s with 15 s off, 2.6 times the work of 3 x 35 s with 25 s off."
         )
-        assert finding.wanted == "at most 1.75 times the work where rest gets shorter"
+        assert finding.wanted == "at most 1.75 times as much"
         assert finding.change == "Raise one at a time: rounds, work or rest."
 
     @pytest.mark.parametrize(
