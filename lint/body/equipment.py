@@ -105,9 +105,8 @@ BESIDE = (
     "mat", "foam roller", "ball", "blocks", "chains", "collars", "belt", "straps", "chalk", "wedge",
     "slant board", "parallettes", "towel", "broomstick", "stick", "cones", "ladder", "stopwatch", "mirror",
     "pool", "pad", "bodyweight", "none", "no equipment", "anchor", "rail", "bumper", "home gym", "hotel gym",
-    "platform", "garage gym", "small gym", "timer", "clock", "bed", "sofa", "lane", "turf",
-    "sand pit", "sandpit", "grass", "field", "pitch", "court", "beach", "lawn", "hurdle", "plinth",
-    "balance board",
+    "platform", "garage gym", "small gym", "timer", "clock", "bed", "sofa", "lane", "turf", "plinth",
+    "sand pit", "sandpit", "grass", "field", "pitch", "court", "beach", "lawn", "hurdle", "balance board",
 )  # fmt: skip
 """Words for equipment on which no exercise of the catalogue counts by itself."""
 

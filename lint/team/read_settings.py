@@ -312,10 +312,8 @@ class _SettingsReader:
 def _start_from(choices: Choices, preset: str) -> None:
     """Puts the limits of a preset under the team's own, leaves out newer rules and runs its old ones."""
     choices.preset = PRESETS.get(preset, {})
-    for rule in rules_after(preset):
-        choices.switched.setdefault(rule, False)
-    for rule in rules_before(preset):
-        choices.switched.setdefault(rule, True)
+    as_then = {**dict.fromkeys(rules_after(preset), False), **dict.fromkeys(rules_before(preset), True)}
+    choices.switched = {**as_then, **choices.switched}
 
 
 def _resources(root: Mapping, known: Known) -> TeamResources:
