@@ -37,7 +37,7 @@ ONE_LIFT: Said = {}
 
 NO_HINGE_AT_ALL: Said = {"hip-hinge-missing": ("note", NO_HINGE)}
 
-FRONT_ONLY: Said = {"knee-flexion-missing": ("note", SQUATS)}
+FRONT_ONLY: Said = {**NO_HINGE_AT_ALL, "knee-flexion-missing": ("note", SQUATS)}
 """Squats, with presses and leg extensions or without; the finding lists that there is no hinge."""
 
 CALF_RAISES: Said = {"weekly-sets-over-limit": ("warning", CALVES)}
