@@ -228,7 +228,7 @@ def _is_ruled_out(week: Week, ledger: Ledger, words: Collection[str]) -> bool:
     """Whether a note says that something is left out on purpose."""
     athlete = ledger.athlete.note if ledger.athlete else ""
     return says(
-        words, ledger.programme.note, week.block.note, athlete, *(v.session.note for v in week.visits)
+        tuple(words), ledger.programme.note, week.block.note, athlete, *(v.session.note for v in week.visits)
     )
 
 
