@@ -11,18 +11,16 @@ from ..lint.findings.finding import Amount, found
 from ..lint.model.naming import line_name
 from ..lint.wording.words import counted_noun, first_of, listed, says, sets_of
 from .before_events import MEETS
-from .leg_coverage import LEG_WORK
 from .offers import adding, raising
-from .shared import add, capital, serves, session_named, session_of, suggested, unless
+from .shared import add, capital, serves, session_named, session_of, suggested
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
-    from ..lint.body.catalogue import Exercise, Pair, Side
+    from ..lint.body.catalogue import Pair, Side
     from ..lint.counting.counts import Count
     from ..lint.counting.ledger import Ledger
-    from ..lint.counting.set_group import SetGroup
     from ..lint.counting.tally import Tally
     from ..lint.counting.week import Week
     from ..lint.engine.limits import Limits
@@ -89,6 +87,7 @@ def antagonist_imbalance(week: Week, ledger: Ledger, limits: Limits) -> Iterator
 
     Flags:
         programme: Legs
+        goal: hypertrophy
         sessions:
           - session: Lower
             exercises:
@@ -98,6 +97,7 @@ def antagonist_imbalance(week: Week, ledger: Ledger, limits: Limits) -> Iterator
 
     Passes:
         programme: Legs
+        goal: hypertrophy
         sessions:
           - session: Lower
             exercises:
@@ -222,6 +222,22 @@ def _evening(week: Week, more: Count, less: Count, weak: Side, most: float) -> O
     options=(
         Option("apart", 25, "percent fewer sets on one side than on the other", "common practice"),
         Condition("fewest apart", 2, "sets a week between the sides", "common practice"),
+        Condition(
+            "on purpose",
+            (
+                "weak",
+                "weaker",
+                "stronger",
+                "extra",
+                "on purpose",
+                "behind",
+                "catch up",
+                "dominant",
+                "bad side",
+            ),
+            "words in a note that say why one side does more",
+            "common practice",
+        ),
     ),
     stands_back=("rehabilitation", "peak", "careful return"),
 )
@@ -230,8 +246,8 @@ def sides_uneven(week: Week, limits: Limits) -> Iterator[DraftFinding]:
 
     Counts direct hard sets of each side, from work with `side: left` or `side: right`, in a typical week, or
     over a full turn where sessions rotate, by the middles of ranges; wants the weaker side no more than a
-    quarter below the other. Silent where a line that cannot be counted may even it out, and in a return to
-    training with something to spare, where one side is meant to do more.
+    quarter below the other. Silent where a line that cannot be counted may even it out, where a note says why
+    one side does more, and in a return to training with something to spare, where it is meant to.
 
     Flags:
         programme: Legs
@@ -262,6 +278,8 @@ def sides_uneven(week: Week, limits: Limits) -> Iterator[DraftFinding]:
             continue
         uneven.setdefault(sides.line(), []).append(sides)
     for line, over in uneven.items():
+        if says(limits.names("on purpose"), line.note, line.session.note, week.programme.note):
+            continue
         worst, *others = sorted(over, key=lambda one: -one.apart)
         also = f"; {first_of([one.group for one in others], 2)} too" if others else ""
         yield found(
@@ -301,95 +319,3 @@ class _Sides:
     def line(self) -> Prescription:
         """The first line that works the stronger side alone."""
         return self.one_sided(self.more).lines()[0][0]
-
-
-@rule(
-    "two-legged-only",
-    family="balance",
-    severity="note",
-    confidence="common practice",
-    why="Running, cutting and kicking are done on one leg at a time; coaches give such athletes some leg work"
-    " on one leg. This is about coverage and forecasts no injury.",
-    sources=(),
-    options=(
-        Option(
-            "sports",
-            (
-                "running",
-                "sprint",
-                "football",
-                "soccer",
-                "hockey",
-                "rugby",
-                "basketball",
-                "handball",
-                "netball",
-                "skating",
-                "fencing",
-            ),
-            "words in the name of a sport that loads one leg at a time",
-            "common practice",
-        ),
-    ),
-    stands_back=("rehabilitation", "peak"),
-)
-def two_legged_only(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
-    """Leg work on two legs only, for an athlete whose sport loads one leg at a time.
-
-    Looks at the athlete's `sport` and at each block that trains the legs hard; wants one exercise on one
-    leg, or a line with a `side`, somewhere in the block. Jumps and sprints on one leg will do.
-
-    Flags:
-        programme: Legs
-        athlete: {name: Saskia, sport: field hockey}
-        sessions:
-          - session: Lower
-            exercises:
-              - {exercise: back squat, sets: 3, reps: 6}  # <- here
-              - {exercise: seated leg curl, sets: 3, reps: 10}
-
-    Passes:
-        programme: Legs
-        athlete: {name: Saskia, sport: field hockey}
-        sessions:
-          - session: Lower
-            exercises:
-              - {exercise: split squat, sets: 3, reps: 6}
-              - {exercise: seated leg curl, sets: 3, reps: 10}
-    """
-    sport = ledger.athlete.sport if ledger.athlete else ""
-    if not any(word in sport.casefold() for word in limits.names("sports")):
-        return
-    for block in ledger.programme.blocks:
-        meant = [week for week in ledger.typical_weeks() if week.block is block and week.means("legs")]
-        turns = [week.turn() for week in meant]
-        turn = max(turns, key=lambda one: one.tally.for_actions(LEG_WORK, hard=True).high, default=None)
-        legs = turn.tally.for_actions(LEG_WORK, hard=True) if turn else None
-        whole = ledger.of_block(block)
-        if not turn or not legs or whole.leaves_open(LEG_WORK):
-            continue
-        if whole.for_actions(LEG_WORK).where(_on_one_leg):
-            continue
-        line, one_leg = legs.lines()[0][0], suggested(ledger.header, _trains_one_leg)
-        yield found(
-            line.place,
-            f"{sets_of(str(legs))} of leg work{turn.words or ' a week'} for {sport}, none on one leg"
-            f"{unless(whole, LEG_WORK)}.",
-            wanted="a set on one leg in the block",
-            change=f"{add('lift on one leg', one_leg, line.session.name)}.",
-            where=line_name(line),
-            edits=adding(ledger.header, line.session, one_leg),
-            subject="one leg",
-            amount=Amount(0, 1, "exercises on one leg"),
-            related=counted_lines(legs, of="leg work"),
-            weeks=tuple(week.number for week in meant),
-            excess=legs.high,
-        )
-
-
-def _trains_one_leg(exercise: Exercise) -> bool:
-    return exercise.unilateral and serves(*LEG_WORK)(exercise)
-
-
-def _on_one_leg(entry: SetGroup) -> bool:
-    return entry.work.side != "" or (entry.exercise is not None and entry.exercise.unilateral)

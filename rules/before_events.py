@@ -11,8 +11,8 @@ from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, found
 from ..lint.model.naming import day_name, line_name
 from ..lint.wording.words import counted_noun, first_of, says
+from .hard_days import HARD_ACTIVITY, loaded
 from .shared import LIFTS_OF_PARTS, also, as_name, capital, is_test, named_at, names_of
-from .spacing import HARD_ACTIVITY, loaded
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:

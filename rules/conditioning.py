@@ -141,3 +141,142 @@ def _grown(what: str, unit: str, amounts: Amounts, most: float, week: Week, limi
         weeks=(week.number,),
         excess=sum(amounts.values()) / most,
     )
+
+
+@rule(
+    "circuit-step-large",
+    family="progression",
+    severity="note",
+    confidence="common practice",
+    why="More rounds, longer work and shorter rest each make a circuit harder; all at once come to several"
+    " times the work. None of our sources sets a limit.",
+    sources=(),
+    options=(
+        Option("times", 1.75, "times the work of the fullest week before", "common practice, no source"),
+        Condition("weeks back", 4, "weeks in which the fullest is looked for", "common practice"),
+        Condition("weeks", 2, "weeks with the circuit that go before", "common practice"),
+        Condition("minutes more", 3, "minutes of work more from which a step is told", "common practice"),
+    ),
+    stands_back=("rehabilitation",),
+)
+def circuit_step_large(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
+    """A circuit or intervals of so many seconds that grow far while the rest gets shorter.
+
+    Multiplies rounds and seconds of work of all stations, in each session by itself, and compares them with
+    the most of the four weeks before in which the session holds these stations, if it has been held in two.
+    Speaks where it is more than 1.75 times as much, and 3 minutes more, while the rest between stations is
+    shorter than in any of them.
+
+    Flags:
+        programme: Fit
+        weeks: 3
+        sessions:
+          - session: Circuit
+            exercises:
+              - circuit:
+                  rounds: {1-2: 3, 3: 6}  # <- here
+                  on: {1-2: 30 s, 3: 45 s}
+                  off: {1-2: 30 s, 3: 15 s}
+                  exercises: [{exercise: step-up}, {exercise: push-up}]
+
+    Passes:
+        programme: Fit
+        weeks: 3
+        sessions:
+          - session: Circuit
+            exercises:
+              - circuit:
+                  rounds: {1-2: 3, 3: 4}
+                  on: {1-2: 30 s, 3: 35 s}
+                  off: {1-2: 30 s, 3: 25 s}
+                  exercises: [{exercise: step-up}, {exercise: push-up}]
+    """
+    back = int(limits.number("weeks back"))
+    weeks = [_rounds_of(week) for week in ledger.weeks]
+    for number, circuits in enumerate(weeks):
+        grown = []
+        for name, now in circuits.items():
+            before = [one[name] for one in weeks[max(number - back, 0) : number] if name in one]
+            if len(before) < limits.number("weeks"):
+                continue
+            fullest = max(before, key=lambda one: one.work)
+            is_far = now.work > limits.number("times") * fullest.work
+            is_more = now.work - fullest.work >= 60 * limits.number("minutes more")
+            if is_far and is_more and now.rest < min(one.rest for one in before):
+                grown.append((now, fullest))
+        if grown:
+            yield _jumped(max(grown, key=lambda one: one[0].work / one[1].work), ledger.weeks[number], limits)
+
+
+class _Ring:
+    """The stations of a circuit, or the intervals, of a session: seconds of work in all, and of rest each."""
+
+    def __init__(self, entries: list[SetGroup], rest: float) -> None:
+        self.entries = entries
+        self.rest = rest
+        self.shares = {
+            one: one.work.sets.high * one.work.timed.high
+            for one in entries
+            if one.work.timed and one.work.sets
+        }
+        self.work = sum(self.shares.values())
+
+    @property
+    def words(self) -> str:
+        """``6 x 45 s with 15 s off``."""
+        one = self.entries[0]
+        assert one.work.timed is not None
+        assert one.work.sets is not None
+        return f"{plain(one.work.sets.high)} x {plain(one.work.timed.high)} s with {plain(self.rest)} s off"
+
+
+def _rounds_of(week: Week) -> dict[tuple[str, ...], _Ring]:
+    """The circuits and intervals of a week by session and stations, where rest is written."""
+    found_in: dict[tuple[str, ...], list[SetGroup]] = {}
+    for visit in {visit.session: visit for visit in reversed(week.visits)}.values():
+        stations: dict[object, list[SetGroup]] = {}
+        for entry in visit.own:
+            paired = entry.prescription.paired
+            if entry.work.timed is not None and entry.work.readable:
+                stations.setdefault(paired or entry.prescription, []).append(entry)
+        for entries in stations.values():
+            found_in[(visit.session.name, *(fold(one.name) for one in entries))] = entries
+    return {
+        name: _Ring(entries, rest)
+        for name, entries in found_in.items()
+        if (rest := _rest_between(entries[0])) is not None
+        and all(one.work.sets and one.work.sets.high for one in entries)
+    }
+
+
+def _rest_between(entry: SetGroup) -> float | None:
+    """Seconds of rest after each station or interval; None where none is written."""
+    paired = entry.prescription.paired
+    clock = paired.clock if paired else None
+    rest = clock.off if clock else entry.work.rest
+    return rest.high if rest is not None else None
+
+
+def _jumped(grown: tuple[_Ring, _Ring], week: Week, limits: Limits) -> DraftFinding:
+    now, most = grown
+    line = now.entries[0].prescription
+    return found(
+        now.entries[0].work.places.get("sets", line.place),
+        f"{line.session.name}: {now.words}, {plain(round(now.work / most.work, 1))} times the work"
+        f" of {most.words}.",
+        wanted=limits.words("at most {} times as much", "times"),
+        change="Raise one at a time: rounds, work or rest.",
+        where=line_name(line),
+        subject="circuit",
+        amount=Amount(now.work / 60, limits.number("times") * most.work / 60, "min"),
+        related=tuple(
+            Related(
+                one.prescription.place,
+                f"{line_name(one.prescription)}: {plain(round(seconds / 60, 2))} min",
+                share=(seconds / 60, seconds / 60),
+            )
+            for one, seconds in now.shares.items()
+        ),
+        weeks=(week.number,),
+        excess=now.work / most.work,
+    )

@@ -7,13 +7,15 @@ from math import ceil, floor
 from ..lint.counting.change import Change
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, Related, found
-from ..lint.wording.words import says, sets_of
+from ..lint.model.naming import line_name
+from ..lint.wording.words import first_of, plain, says, sets_of
 from .easier_weeks import CLEAR_CUT, EASY_WORDS, further, is_easier, notes_on_week
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
+    from ..lint.counting.change import PartChange
     from ..lint.counting.ledger import Ledger
     from ..lint.counting.week import Week
     from ..lint.engine.limits import Limits
@@ -36,7 +38,9 @@ def deload_without_cut(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]
     """A deload that cuts neither sets nor load nor effort.
 
     Compares each week of a block marked `deload: true`, or called a deload, with the last typical week before
-    the block, and each week named under `deload` with the last one before it. Wants 20 % fewer sets or
+    the block, and each week named under `deload` with the last one before it. Says first where most of the
+    loaded main lifts hold more sets than before, at a load as high and no fewer repetitions, whatever is cut
+    beside them; or one of them does from 70 %, while all others are eased. Else wants 20 % fewer sets or
     repetitions, or most of the hard work eased: 10 % less load, or 2 more repetitions in reserve; or a part
     of the sets and of the load that together comes to as much, or nearly. One note for the weeks of a
     programme. Silent in season, where a note says that the week is easier, and where sets could not be read.
@@ -71,6 +75,7 @@ def deload_without_cut(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]
               - session: Lower
                 exercises: [{exercise: back squat, sets: 4, reps: 5, load: 72.5 %}]
     """
+    yield from _heavier(ledger)
     uncut = list(_uncut(ledger, limits))
     if not uncut:
         return
@@ -101,22 +106,91 @@ def _hardly_easier(name: str, week: Week, before: Week) -> str:
     )
 
 
-def _uncut(ledger: Ledger, limits: Limits) -> Iterator[tuple[Place, str, Week, Week]]:
-    """The deloads that cut nothing: what says that they are one, their name, the week and the one before."""
+def _heavier(ledger: Ledger) -> Iterator[DraftFinding]:
+    """Easier weeks in which most main lifts hold more sets than before at the same load."""
+    for week, before, place in _deloads(ledger):
+        parts = [part for part in Change(before, week).parts if part.alike and _is_loaded(part)]
+        grown = [part for part in parts if _has_grown(part)]
+        others = [part for part in parts if part not in grown]
+        if not grown or (2 * len(grown) <= len(parts) and not _stands_out(grown, others)):
+            continue
+        first = grown[0]
+        entry = max(first.after, key=lambda one: one.sets.middle)
+        now, was = (sum(one.sets.middle for one in groups) for groups in (first.after, first.before))
+        at = entry.work.places.get("sets", place)
+        yield found(
+            at,
+            f"Week {week.number} is to be easier; {first_of([part.after[0].name for part in grown])}"
+            f" {'holds' if len(grown) == 1 else 'hold'} {sets_of(now)}, {plain(was)} in week {before.number}"
+            f" at {'the same' if round(first.load or 0) == 100 else 'no less'} load.",
+            wanted="fewer sets or less load on the main lifts",
+            change=f"Take {sets_of(now - was + 1)} off, or lower the load.",
+            where=line_name(entry.prescription),
+            subject="heavier deload",
+            weeks=(week.number,),
+            amount=Amount(now, was),
+            related=tuple(
+                Related(part.after[0].work.places.get("sets", place), part.after[0].name)
+                for part in grown[1:]
+            ),
+            excess=now - was,
+        )
+
+
+def _stands_out(grown: list[PartChange], others: list[PartChange]) -> bool:
+    """Whether one heavy lift alone is harder, while each of the others is eased."""
+    heavy = [one for one in grown[0].after if one.percent is not None and one.percent.high >= HEAVY]
+    return len(grown) == 1 and bool(heavy) and all(_is_eased(part) for part in others)
+
+
+HEAVY = 70
+"""% of the best lift from which a lift in an easier week is looked at by itself (common practice)."""
+
+
+def _is_eased(part: PartChange) -> bool:
+    """Whether a lift holds less of anything."""
+    return any(value is not None and value < 100 for value in (part.sets, part.repetitions, part.load))
+
+
+def _is_loaded(part: PartChange) -> bool:
+    """Whether it is a lift over several joints whose loads can be compared."""
+    return part.load is not None and any(one.compound for one in part.after)
+
+
+def _has_grown(part: PartChange) -> bool:
+    """Whether it holds more sets than before, at no less load and with no fewer repetitions."""
+    sets, load, repetitions = part.sets, part.load, part.repetitions
+    return (
+        sets is not None
+        and sets > 100
+        and load is not None
+        and load >= 100
+        and (repetitions is None or repetitions > 100)
+        and (part.reserve is None or part.reserve <= 0)
+    )
+
+
+def _deloads(ledger: Ledger) -> Iterator[tuple[Week, Week, Place]]:
+    """The weeks that are to be easier, each with the last typical one before, and what says so."""
     typical = ledger.typical_weeks()
     for week in ledger.weeks:
-        place, first, name = _deload(week)
+        place, first, _ = _deload(week)
         before = [other for other in typical if other.number < first]
-        if place is None or not before or week.phase == "in-season":
-            continue
+        if place is not None and before and week.phase != "in-season":
+            yield week, before[-1], place
+
+
+def _uncut(ledger: Ledger, limits: Limits) -> Iterator[tuple[Place, str, Week, Week]]:
+    """The deloads that cut nothing: what says that they are one, their name, the week and the one before."""
+    for week, before, place in _deloads(ledger):
         if says(limits.names("easy words"), *notes_on_week(week)):
             continue
-        if Change(before[-1], week).comes_to(*map(limits.number, ("volume", "load", "effort"))):
+        if Change(before, week).comes_to(*map(limits.number, ("volume", "load", "effort"))):
             continue
-        if ledger.recall(is_easier, week, before[-1], limits):
+        if ledger.recall(is_easier, week, before, limits):
             continue
-        if all(entry.work.readable for one in (week, before[-1]) for _, entry in one.entries()):
-            yield place, name, week, before[-1]
+        if all(entry.work.readable for one in (week, before) for _, entry in one.entries()):
+            yield place, _deload(week)[2], week, before
 
 
 def _deload(week: Week) -> tuple[Place | None, int, str]:

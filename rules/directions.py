@@ -3,11 +3,13 @@
 from __future__ import annotations
 
 from ..lint.counting.counts import counted_lines
+from ..lint.counting.credits import DIRECT
 from ..lint.counting.week import BUILDING
 from ..lint.engine.limits import Condition
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, found
 from ..lint.wording.words import listed, says, sets_of
+from .beside import in_the_sport
 from .offers import adding_each
 from .shared import (
     added_for_each,
@@ -25,6 +27,7 @@ if TYPE_CHECKING:
     from collections.abc import Iterator
 
     from ..lint.counting.ledger import Ledger
+    from ..lint.counting.set_group import SetGroup
     from ..lint.counting.tally import Tally
     from ..lint.counting.week import Week
     from ..lint.engine.limits import Limits
@@ -65,10 +68,13 @@ def pull_or_push_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator
     Counts hard sets of presses and pulls in typical weeks; from 6 on it wants each of vertical pull,
     horizontal pull, vertical push and horizontal push somewhere in the block, as far as the focus means what
     it trains. Where strength, power or endurance is the goal it looks at what focus or priorities name; where
-    health is, one vertical direction will do, and for novices and from 65 years on none. Silent on a
-    direction that nothing serves which the athlete's equipment and restrictions allow, or that a note rules
-    out (no bar, nothing overhead), on vertical ones of a programme for hotels and travel, and on horizontal
-    pulls where somebody rows on a machine.
+    health is, one vertical direction will do, and for novices and from 65 years on none. Work for the side of
+    the shoulder will do for a vertical push. Silent in a return, and where the athlete spares something of
+    the upper body; on a
+    direction that nothing serves which the athlete's equipment and restrictions allow, that a throw serves,
+    or the athlete's sport (swimming, rowing, climbing), or that a note rules out (no bar, nothing overhead),
+    on vertical ones of a programme for hotels and travel, and on horizontal pulls where somebody rows on a
+    machine.
 
     Flags:
         programme: Upper
@@ -101,6 +107,7 @@ def pull_or_push_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator
         for direction, area in PRESSES_AND_PULLS.items()
         if week.builds(area, goals)
         and not (block.for_actions((direction,)) or block.leaves_open((direction,)))
+        and not any(_goes_fast(entry, direction) for _, entry in block.entries())
     ]
     if not missing or (not in_focus and block.for_actions(PRESSES_AND_PULLS, hard=True).from_one_line()):
         return
@@ -108,6 +115,13 @@ def pull_or_push_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator
         missing.remove("horizontal pull")
     if ledger.programme.goal == "general health" and not _needs_vertical(missing, ledger):
         missing = [direction for direction in missing if not direction.startswith("vertical")]
+    if "vertical push" in missing and block.brings("side shoulder", DIRECT):
+        missing.remove("vertical push")
+    if week.phase == "return" or _spares_an_arm(ledger):
+        return
+    if not in_focus:
+        in_sport = in_the_sport(ledger)
+        missing = [direction for direction in missing if direction not in in_sport]
     missing = [direction for direction in missing if _can_be_had(direction, week, ledger)]
     if missing:
         wanted = {one: serves(one) for one in missing}
@@ -138,6 +152,33 @@ def _rows_on_a_machine(block: Tally, ledger: Ledger) -> bool:
         if entry.prescription.kind == "intervals"
     )
     return any(exercise is not None and exercise.name == ROWED for exercise in rowed)
+
+
+def _goes_fast(entry: SetGroup, direction: str) -> bool:
+    """Whether a throw presses or pulls in a direction: it counts as one where a pattern is asked for."""
+    exercise = entry.exercise
+    if exercise is None or exercise.pattern != "throw" or not entry.is_done:
+        return False
+    return THROWN.get(direction) in (*exercise.actions, *exercise.assists)
+
+
+THROWN = {
+    "horizontal push": "shoulder horizontal adduction",
+    "vertical push": "shoulder flexion",
+    "vertical pull": "shoulder extension",
+}
+"""What a throw does in each direction: chest passes press to the front, slams pull down."""
+
+ARM_WORDS = (
+    "shoulder", "shoulders", "elbow", "wrist", "neck", "overhead", "press", "pressing", "hanging", "pulling",
+    "pull-up", "chin-up", "chest", "rib", "ribs", "arm", "arms", "hand", "rotator cuff", "collarbone",
+)  # fmt: skip
+"""Words in a restriction by which somebody spares the upper body: what is left out is left out for that."""
+
+
+def _spares_an_arm(ledger: Ledger) -> bool:
+    """Whether the athlete spares something of the upper body in the programme."""
+    return any(says(ARM_WORDS, one.subject.words) for one in ledger.header.spared())
 
 
 ROWED = "rowing ergometer"

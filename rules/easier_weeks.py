@@ -10,7 +10,7 @@ from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, Related, found
 from ..lint.model.naming import line_name
 from ..lint.wording.words import counted_noun, listed, plain, says, sets_of
-from .weekly_steps import load_in_words
+from .load_steps import load_in_words
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:

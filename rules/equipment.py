@@ -100,14 +100,16 @@ def equipment_unknown(lifter: Lifter, limits: Limits) -> Iterator[DraftFinding]:
 def equipment_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """An exercise that takes equipment which the athlete's list lacks.
 
-    Compares the implement and stations of every exercise with the list, the team's sets by name spelled out;
-    wants each on it, in whatever usual word, or an alternative under `or` that needs no more than the list.
-    Says nothing where the athlete lists no equipment. Takes a lunge without a load for one without weights, a
-    standing calf raise for one on a step, a barbell lift with the body alone or less than 10 kg for one
-    without a bar, and what stands in at home where the list, the name or a note says so: a bed for a bench, a
-    table to row under, a rucksack for a dumbbell. A note where an item of the list is not known, or a
-    rucksack may be meant for a bar. One finding for each place, with all its lines; where a session takes
-    place somewhere else (`where`), the list of that place counts.
+    Compares the implement and stations of every exercise with the list, the team's sets by name spelled
+    out; wants each on it, in whatever usual word, or an alternative under `or` that needs no more than the
+    list. Says nothing where the athlete lists no equipment, nor where another form of the lift, which its
+    name allows and its load too, takes what there is: a Romanian deadlift with dumbbells, a lunge with a
+    band, a dumbbell press standing up. Takes a standing calf raise for one on a step, a barbell lift with
+    the body alone or less than 10 kg for one without a bar, and what stands in at home where the list, the
+    name or a note says so: a bed for a bench, a table to row under, a rucksack for a dumbbell. A note where
+    an item of the list is not known, a rucksack may be meant for a bar, or a band for the machine that a
+    lift is called by. One finding for each place, with all its lines; where a session takes place somewhere
+    else (`where`), the list of that place counts.
 
     Flags:
         programme: At home
@@ -141,7 +143,7 @@ def equipment_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
             pieces = equipment.missing(exercise, listed_pieces, always, implement)
             if pieces:
                 pieces = _not_improvised(pieces, entry, exercise, implement, listed_pieces)
-            if pieces and not _another_will_do(entry, listed_pieces, always):
+            if pieces and not _can_be_had(pieces, entry, exercise, listed_pieces, always):
                 lacking.setdefault(entry.prescription, (entry, exercise, pieces))
         if lacking:
             yield _missing(ledger, limits, at, listed_pieces, lacking)
@@ -171,7 +173,9 @@ def _missing(
     unread = [shortened(item) for item in listed_pieces if not equipment.is_known(item)]
     lacks = f"at {shortened(at)}: {_what_lacks(taking)}" if at else _what_lacks(taking)
     is_sure = not unread and not all(
-        _may_be_meant(pieces, entry, listed_pieces) for entry, _, pieces in lacking.values()
+        _may_be_meant(pieces, entry, listed_pieces)
+        or _has_another_form(pieces, entry, exercise, listed_pieces, always)
+        for entry, exercise, pieces in lacking.values()
     )
     return found(
         first.work.places["exercise"],
@@ -206,15 +210,15 @@ def _not_improvised(
 ) -> tuple[str, ...]:
     """The pieces for which nothing stands in that the list, the name or a note says.
 
-    A seat for the body alone, and something that a band is tied to, are there nearly everywhere; one can run
-    outside; and where there is a guided bar, a barbell may mean that one.
+    A seat for the body alone or against a band, and something that a band is tied to, are there nearly
+    everywhere; one can run outside; and where there is a guided bar, a barbell may mean that one.
     """
     from ..lint.body.improvised import is_a_seat, serves
 
     texts = _texts(entry, items)
     if fold(entry.name) in {fold(item.lower().removesuffix(" machine")) for item in items}:
         return ()  # the machine is called like the lift
-    if implement == "bodyweight":
+    if implement in ("bodyweight", "band"):
         pieces = tuple(piece for piece in pieces if not is_a_seat(piece))
     if exercise.kind == "endurance" and "track" in exercise.station:
         return ()
@@ -224,6 +228,56 @@ def _not_improvised(
     if implement == "band":
         pieces = tuple(piece for piece in pieces if piece != ANCHOR)
     return tuple(piece for piece in pieces if not serves(piece, exercise, texts))
+
+
+def _can_be_had(
+    pieces: tuple[str, ...],
+    entry: SetGroup,
+    exercise: Exercise,
+    items: Collection[str],
+    always: Collection[str],
+) -> bool:
+    """Whether an alternative that is named, or another form that the name allows, takes what is there.
+
+    A leg extension or a pulldown is called like its machine, which may well be meant.
+    """
+    from ..lint.body.other_forms import is_noted, with_ankle_weights
+
+    note = entry.prescription.note
+    if (
+        _another_will_do(entry, items, always)
+        or is_noted(exercise, entry.name, note, items, always)
+        or with_ankle_weights(exercise, _most(entry), items)
+    ):
+        return True
+    return exercise.implement != "machine" and _has_another_form(pieces, entry, exercise, items, always)
+
+
+def _has_another_form(
+    pieces: tuple[str, ...],
+    entry: SetGroup,
+    exercise: Exercise,
+    items: Collection[str],
+    always: Collection[str],
+) -> bool:
+    from ..lint.body.other_forms import is_done_otherwise
+
+    return is_done_otherwise(exercise, entry.name, pieces, items, always, _carried_by(entry, items))
+
+
+def _carried_by(entry: SetGroup, items: Collection[str]) -> tuple[str, ...]:
+    """The implements that the load of an entry may be had with; all of them where none is written."""
+    from ..lint.body.other_forms import ANY, LOADS, SET_UP, carriers
+
+    load = entry.work.load
+    if load is None:
+        return ANY
+    if load.kind == "bodyweight":
+        return LOADS if any(one.high > 0 for one in load.values) else ANY
+    if load.kind == "label":
+        with_a_band = "band" in load.words.lower() and any(equipment.is_said("band", one) for one in items)
+        return ("band", "bodyweight", "none") if with_a_band else LOADS
+    return carriers(_most(entry), load.pieces) if load.kind == "mass" else SET_UP
 
 
 def _may_be_meant(pieces: Iterable[str], entry: SetGroup, items: Collection[str]) -> bool:

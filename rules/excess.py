@@ -40,20 +40,22 @@ class Excess:
 
     Sets on the clock count only where it is known how hard they are: the clock says when to go on, and many
     such sets leave much in reserve (common practice, no source). As many rounds as possible are an estimate,
-    and no estimate is held against a limit.
+    and no estimate is held against a limit. Stations of so many seconds, and what is pushed or carried some
+    way, are no sets of a muscle. In a session (``stations`` false) no circuit is: its rounds are all of it.
     """
 
-    def __init__(self, tally: Tally, group: str, kind: str, limit: float) -> None:
+    def __init__(self, tally: Tally, group: str, kind: str, limit: float, *, stations: bool = True) -> None:
+        held = _is_held_against if stations else _is_no_station
         self.group = group
         self.kind = kind
         self.limit = limit
-        self.tally = tally
-        self.count = tally.sets(group, kind).where(_is_held_against)
+        self.count = tally.sets(group, kind).where(held)
+        self.direct = tally.sets(group, DIRECT).where(held).high
         self.sets = self.count.high - limit
 
     def words(self) -> str:
         """How many sets, for which group, and how many of them direct."""
-        direct = self.tally.sets(self.group, DIRECT).where(_is_held_against).high
+        direct = self.direct
         if direct == self.count.high:
             return f"{counted_noun(self.count.most, 'direct set')} for the {self.group}"
         share = f"{plain(direct)} direct, the rest indirect" if direct else "all indirect"
@@ -69,9 +71,20 @@ class Excess:
 
 
 def _is_held_against(entry: SetGroup) -> bool:
-    if are_rounds_estimated(entry):
+    if are_rounds_estimated(entry) or entry.work.distance is not None or _goes_by_seconds(entry):
         return False
     return not entry.prescription.on_clock or entry.effort.reserve is not None
+
+
+def _goes_by_seconds(entry: SetGroup) -> bool:
+    """Whether it is a station of a circuit that goes on for so many seconds."""
+    paired = entry.prescription.paired
+    return paired is not None and paired.clock is not None and paired.clock.on is not None
+
+
+def _is_no_station(entry: SetGroup) -> bool:
+    paired = entry.prescription.paired
+    return _is_held_against(entry) and (paired is None or paired.kind != "circuit")
 
 
 def are_rounds_estimated(entry: SetGroup) -> bool:

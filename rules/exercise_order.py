@@ -53,7 +53,7 @@ def priority_late(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     Where the goal is strength, looks at the sessions that train a muscle or lift among the priorities; wants
     it in the first third of the exercises in at least one of them, a superset or circuit being one. Fast work
     may come before it, and so may other priorities. Sessions with an exercise that nobody knows are left
-    alone.
+    alone, and so is a muscle that only exercises for one joint train: those come last.
 
     Flags:
         programme: Strength
@@ -82,6 +82,8 @@ def priority_late(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     for term in week.programme.priority:
         turns = [turn for visit in week.visits if (turn := _turn(visit, term)) is not None]
         if not turns or any(turn.is_early(limits.number("parts")) for turn in turns):
+            continue
+        if not any(turn.entry.compound for turn in turns):
             continue
         turn = turns[0]
         line = turn.entry.prescription
@@ -179,9 +181,9 @@ MOST_SHOWN = 20
         ),
         Option(
             "small matter",
-            ("hypertrophy", "muscular endurance"),
+            ("hypertrophy", "muscular endurance", "general health"),
             "goals for which the order hardly matters",
-            "size: McLeod and others 2024; muscular endurance: common practice, no source",
+            "size: McLeod and others 2024; endurance and health: common practice, no source",
         ),
         Option(
             "exempt",
@@ -204,7 +206,7 @@ def isolation_before_compound(visit: Visit, limits: Limits) -> Iterator[DraftFin
     Looks at squats, lunges, hinges, presses and pulls; wants no exercise for a single joint with 2 or more
     hard sets before them in the session: for one of the same muscles where they are done below 8
     repetitions, for a muscle that helps in them up to 15, as in the trial, where the triceps came before the
-    bench press and the biceps before the pulldown. Silent where the goal is size or muscular endurance, for a
+    bench press and the biceps before the pulldown. Silent where the goal is size, endurance or health, for a
     superset of the two, for a muscle among the priorities, and where a note says that it is on purpose.
 
     Flags:

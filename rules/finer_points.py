@@ -191,6 +191,7 @@ FINER_POINTS = (
         COUNTING,
     ),
     stands_back=("rehabilitation", "peak"),
+    off=True,
 )
 def finer_points_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """Parts of trained muscles that no set reaches, all in one note.
@@ -199,7 +200,7 @@ def finer_points_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFindin
     names. Other goals ask for no parts, nor does a programme that names nothing. Where a muscle gets 4 hard
     sets or more in a typical week, it wants some set somewhere in the programme for: hamstrings at long
     length, rectus femoris, triceps with the arm overhead, side and rear shoulder, upper chest, hip abductors,
-    adductors, and the trunk to the side.
+    adductors, and the trunk to the side. Off until a team asks for it.
 
     Flags:
         programme: Chest day

@@ -9,14 +9,13 @@ from ..lint.counting.week import BUILDING
 from ..lint.engine.limits import Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, found
-from ..lint.wording.words import counted_noun, sets_of
+from ..lint.model.naming import line_name
+from ..lint.wording.words import counted_noun, says, sets_of
 from .offers import adding
 from .shared import (
     add,
     coverage_severity,
     serves,
-    session_named,
-    session_of,
     suggested,
     unless,
     where_named,
@@ -27,11 +26,13 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Collection, Iterator
 
+    from ..lint.counting.counts import Count
     from ..lint.counting.ledger import Ledger
     from ..lint.counting.set_group import SetGroup
     from ..lint.counting.week import Week
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import DraftFinding, Severity
+    from ..lint.model.sessions import Prescription, Session
 
 LEG_WORK = ("knee extension", "hip extension", "knee flexion", "hip hinge", "squat", "lunge")
 """Joint actions and patterns by which a week counts as training the legs."""
@@ -52,12 +53,15 @@ def knee_flexion_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator
 
     Counts direct sets of knee flexion in the weeks of a block that train the legs hard; wants at least one.
     Four or more weeks of a block with exercises of their own are judged by themselves, blocks of one week
-    that follow one another together. Speaks where two lines train the legs, or
-    the focus means them; where strength, power, endurance or health is the goal only if focus or priorities
-    name the hamstrings. Silent where the athlete is to spare it.
+    that follow one another together. Speaks where two lines train the legs, or the focus means them; where
+    strength, power, endurance or health is the goal only if focus or priorities name the hamstrings; without
+    a goal where some of the leg work has 8 repetitions or more. A warning where size is written as the goal,
+    else a note. Silent in season, and where a note says that it is left out. A missing hinge of the same
+    lines is listed with it. Silent where the athlete is to spare it.
 
     Flags:
         programme: Legs
+        goal: hypertrophy
         sessions:
           - session: Lower
             exercises:
@@ -66,6 +70,7 @@ def knee_flexion_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator
 
     Passes:
         programme: Legs
+        goal: hypertrophy
         sessions:
           - session: Lower
             exercises:
@@ -73,7 +78,7 @@ def knee_flexion_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator
               - {exercise: stiff-leg deadlift, sets: 3, reps: 8}
               - {exercise: seated leg curl, sets: 1, reps: 12}
     """
-    if not _legs_lack(week, ledger, "knee flexion"):
+    if not _legs_lack(week, ledger, "knee flexion") or _is_ruled_out(week, ledger, NO_CURL):
         return
     turn, part = week.turn(), _part(week, ledger)
     hinges, legs = turn.tally.for_actions(("hip hinge",)), turn.tally.for_actions(LEG_WORK, hard=True)
@@ -81,15 +86,17 @@ def knee_flexion_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator
     curls = suggested(week.programme, serves("knee flexion"))
     if curls.is_spared:
         return
+    session = _for_the_back(work)
+    line = _line_in(session, work)
     yield found(
-        where_to_add(work),
+        line.place,
         f"{sets_of(str(work))} of {called}{turn.words}, no knee flexion"
         f"{_unless_in_block(week, ledger, 'knee flexion')}.",
-        severity=coverage_severity(week, "warning", curls),
+        severity=coverage_severity(week, "warning" if _is_for_size(week) else "note", curls),
         wanted=_wanted(part),
-        change=f"{add('leg curl', curls, session_named(work))}{_in(part)}.",
-        where=where_named(work),
-        edits=adding(week.programme, session_of(work), curls, part),
+        change=f"{add('leg curl', curls, session.name)}{_in(part)}.",
+        where=line_name(line),
+        edits=adding(week.programme, session, curls, part),
         subject="knee flexion",
         group="knee flexion",
         amount=Amount(0, 1),
@@ -108,38 +115,42 @@ def knee_flexion_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator
     " all.",
     sources=("bourne-2017", "kubo-2019", "plotkin-2023", "cp-both"),
     stands_back=("rehabilitation",),
+    follows=("knee-flexion-missing",),
 )
 def hip_hinge_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """Lower-body work without a hip hinge: hip extension with a nearly straight knee.
 
     Counts sets of exercises that hinge, in the weeks of a block that train the legs hard; wants at least one.
-    A warning where the goal is size or strength, else a note. Four or more weeks of a block with exercises of
+    A warning where the goal is size, else a note. Four or more weeks of a block with exercises of
     their own are judged by themselves, blocks of one week that follow one another together. Speaks where two
     lines train the legs, or the focus means them; where power, endurance or health is the goal only if focus
-    or priorities name the hamstrings. Curls alone are no training of the legs. Silent where the athlete is to
-    spare it.
+    or priorities name the hamstrings. Curls alone are no training of the legs. Silent in season, and where a
+    note says that hinges are left out, and
+    where the athlete is to spare them.
 
     Flags:
         programme: Legs
-        goal: strength
-        sessions:
-          - session: Lower
-            exercises:
-              - {exercise: back squat, sets: 3, reps: 5}  # <- here
-              - {exercise: hip thrust, sets: 3, reps: 8}
-              - {exercise: leg press, sets: 2, reps: 8}
-
-    Passes:
-        programme: Legs
-        goal: strength
+        goal: hypertrophy
         sessions:
           - session: Lower
             exercises:
               - {exercise: back squat, sets: 3, reps: 5}
-              - {exercise: Romanian deadlift, sets: 3, reps: 8}
+              - {exercise: leg curl, sets: 3, reps: 8}  # <- here
               - {exercise: leg press, sets: 2, reps: 8}
+
+    Passes:
+        programme: Legs
+        goal: hypertrophy
+        sessions:
+          - session: Lower
+            exercises:
+              - {exercise: back squat, sets: 3, reps: 5}
+              - {exercise: leg curl, sets: 3, reps: 8}
+              - {exercise: Romanian deadlift, sets: 2, reps: 8}
     """
     if not _legs_lack(week, ledger, "hip hinge", (*BUILDING, "strength")):
+        return
+    if _is_ruled_out(week, ledger, NO_HINGE):
         return
     turn, part = week.turn(), _part(week, ledger)
     curls = turn.tally.for_actions(("knee flexion",))
@@ -150,22 +161,29 @@ def hip_hinge_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator[Dr
     hinges = suggested(week.programme, serves("hip hinge"))
     if hinges.is_spared:
         return
-    serious: Severity = "warning" if week.programme.goal in ("hypertrophy", "strength") else "note"
+    serious: Severity = "warning" if _is_for_size(week) else "note"
+    session = _for_the_back(legs)
+    line = _line_in(session, curls, legs)
     yield found(
-        where_to_add(curls or legs),
+        line.place,
         f"{sets_of(str(legs))} of leg work{turn.words}, no hip hinge{' that moves' if held else ''}"
         f"{_unless_in_block(week, ledger, 'hip hinge')}.",
         severity=coverage_severity(week, serious, hinges),
         wanted=_wanted(part),
-        change=f"{add('hip hinge', hinges, session_named(curls or legs))}{_in(part)}.",
-        where=where_named(curls or legs),
-        edits=adding(week.programme, session_of(curls or legs), hinges, part),
+        change=f"{add('hip hinge', hinges, session.name)}{_in(part)}.",
+        where=line_name(line),
+        edits=adding(week.programme, session, hinges, part),
         subject="hip hinge",
         group="hip hinge",
         amount=Amount(0, 1),
         related=counted_lines(legs, of="leg work"),
         excess=legs.high,
     )
+
+
+def _is_for_size(week: Week) -> bool:
+    """Whether size is the goal by the coach's own word: only then is a gap surely none that is meant."""
+    return week.programme.goal == "hypertrophy"
 
 
 def _part(week: Week, ledger: Ledger) -> str:
@@ -182,6 +200,65 @@ def _in(part: str) -> str:
     return f" in weeks {part}" if part else ""
 
 
+def _for_the_back(count: Count) -> Session:
+    """The session that a curl or hinge fits best: its name says so, or it extends the hips most.
+
+    What extends the knee as well, as squats do, belongs to the front of the legs.
+    """
+    sessions = {line.session: 0.0 for line, _ in count.lines()}
+    for part in count.parts:
+        session = part.entry.prescription.session
+        if session not in sessions:
+            continue  # nobody knows how many sets it holds
+        if part.entry.trains(FRONT):
+            sessions[session] -= part.sets.middle
+        elif part.entry.trains(BACK):
+            sessions[session] += part.sets.middle
+    named = [one for one in sessions if says(BACK_IN_WORDS, one.name)]
+    return max(named or sessions, key=lambda one: sessions[one])
+
+
+FRONT, BACK = ("knee extension",), ("hip extension", "hip hinge", "knee flexion")
+BACK_IN_WORDS = ("posterior", "hamstring", "hamstrings", "hinge", "back of the legs", "hinten", "Beinbeuger",
+                 "ischios", "ischio", "isquios", "femoral", "femorales")  # fmt: skip
+"""Words in the name of a session for the back of the legs, as coaches write them."""
+
+
+def _line_in(session: Session, *counts: Count) -> Prescription:
+    """Its first line in the first of some counts that has one: what is missing could stand beside it."""
+    return next(line for count in counts for line, _ in count.lines() if line.session is session)
+
+
+def _is_ruled_out(week: Week, ledger: Ledger, words: Collection[str]) -> bool:
+    """Whether a note says that something is left out on purpose."""
+    athlete = ledger.athlete.note if ledger.athlete else ""
+    return says(
+        tuple(words), ledger.programme.note, week.block.note, athlete, *(v.session.note for v in week.visits)
+    )
+
+
+NO_HINGE = tuple(
+    f"{said} {lift}"
+    for said in ("no", "without", "not", "never")
+    for lift in (
+        "deadlift",
+        "deadlifts",
+        "deadlifting",
+        "RDL",
+        "RDLs",
+        "hinge",
+        "hinges",
+        "hinging",
+        "good mornings",
+    )
+) + tuple(f"{lift} out" for lift in ("deadlift", "deadlifts", "RDL", "RDLs", "hinge", "hinges"))
+NO_CURL = (
+    "no leg curl", "no leg curls", "no hamstring curls", "no hamstring curl", "no hamstrings",
+    "no hamstring work", "without leg curls", "hamstrings rest", "no knee flexion", "leg curls out",
+)  # fmt: skip
+"""What notes say where hinges, or curls, are left out on purpose."""
+
+
 def _is_held(entry: SetGroup) -> bool:
     return entry.exercise is not None and entry.exercise.kind == "isometric"
 
@@ -194,6 +271,10 @@ def _legs_lack(week: Week, ledger: Ledger, action: str, goals: Collection[str] =
     """
     if not week.is_typical() or not week.builds("hamstrings", goals):
         return False
+    if week.phase == "in-season" and not (week.programme.priority or week.programme.focus):
+        return False  # keeping up is enough
+    if action == "knee flexion" and not week.programme.goal and _is_lifted_heavy(week):
+        return False
     block = ledger.judged_with(week)
     in_focus = week.block.focus or week.programme.focus or week.programme.priority
     return (
@@ -201,6 +282,12 @@ def _legs_lack(week: Week, ledger: Ledger, action: str, goals: Collection[str] =
         and not (block.for_actions((action,)) or block.leaves_open(actions=(action,)))
         and (bool(in_focus) or not block.for_actions(LEG_WORK, hard=True).from_one_line())
     )
+
+
+def _is_lifted_heavy(week: Week) -> bool:
+    """Whether the legs are trained with few repetitions throughout, as for strength."""
+    legs = week.for_actions(LEG_WORK, hard=True)
+    return bool(legs) and all(part.entry.slot == "heavy" for part in legs.parts)
 
 
 def _unless_in_block(week: Week, ledger: Ledger, action: str) -> str:

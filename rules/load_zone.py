@@ -81,8 +81,8 @@ def load_outside_zone(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     throws. For strength wants 80 % or more (60 % for novices, 70 % at 65 and over) from each lift or another
     of its pattern; a press that never stands among the first two lines of a session assists another press.
     Wants fast loads within 30-70 %, and a lightest load of at most 67 % for endurance and 85 % for size.
-    Names three lifts at most. Silent for general health, where no load is known, for a lift some of whose
-    hard work goes by feel or that took another's place with its percentage, on what is too light for
+    Names three lifts at most. Silent for general health, in season, where no load is known, for a lift some
+    of whose hard work goes by feel or that took another's place with its percentage, on what is too light for
     under-18s, where an effort stands beside the load, which then goes by that, and on lifts that are only
     trained fast.
 
@@ -205,7 +205,7 @@ def _main_lifts(ledger: Ledger, limits: Limits) -> list[_MainLift]:
     slow: set[Exercise] = set()
     typical = ledger.typical_weeks()
     for week in (*typical, *(other for other in ledger.weeks if other.is_peak and other.is_typical())):
-        if week.phase == "return" or week.rehabilitation:
+        if week.phase in ("return", "in-season") or week.rehabilitation:
             continue
         for _, entry in week.entries():
             exercise, span = entry.exercise, entry.percent

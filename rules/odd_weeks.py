@@ -9,8 +9,8 @@ from ..lint.findings.finding import Related, found
 from ..lint.model.naming import line_name
 from ..lint.wording.words import first_of, plain, says, sets_of
 from .easier_weeks import CLEAR_CUT, EASY, is_easier
-from .set_steps import BACK, MOST, TINY, grown_in
-from .weekly_steps import load_in_words
+from .load_steps import load_in_words
+from .set_steps import BACK, MOST, SHARE, TINY, grown_in
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -52,7 +52,7 @@ if TYPE_CHECKING:
             "words in a note that say that a week is meant otherwise",
             "common practice",
         ),
-        *map(Condition.like, (*CLEAR_CUT, MOST, TINY, BACK)),
+        *map(Condition.like, (*CLEAR_CUT, MOST, SHARE, TINY, BACK)),
         COUNTING,
     ),
 )

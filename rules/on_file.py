@@ -5,6 +5,8 @@ from __future__ import annotations
 from ..lint.engine.limits import Condition
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import found
+from .files_words import is_word_of_a_professional, of_lifter, says_screened, says_who_cleared
+from .shared import beginning
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -34,7 +36,9 @@ def clearance_missing(lifter: Lifter, limits: Limits) -> Iterator[DraftFinding]:
     """An athlete with something to spare, coming back, or of 65 and more, with no clearance on file.
 
     Looks for `protect`, for a programme or block in the phase `return`, and at the age; wants a date under
-    `clearance on file`. A team that screens is not asked about `protect`, which names its adviser; a
+    `clearance on file`, or a note that says which professional was asked, and when. What a licensed
+    professional advised, with a date, is such a word on the restriction itself; with the day from which it
+    holds on a return as well. A team that screens is not asked about `protect`, which names its adviser; a
     screening is no clearance at a return or from 65 on. Asked for once an athlete.
 
     Flags:
@@ -49,7 +53,7 @@ def clearance_missing(lifter: Lifter, limits: Limits) -> Iterator[DraftFinding]:
     """
     athlete = lifter.athlete
     reasons = list(_reasons_for_clearance(lifter, limits.number("age")))
-    if reasons and athlete.clearance is None:
+    if reasons and athlete.clearance is None and not says_who_cleared(of_lifter(lifter)):
         yield found(
             athlete.place,
             f"No clearance on file ({', '.join(reasons)}).",
@@ -61,9 +65,10 @@ def clearance_missing(lifter: Lifter, limits: Limits) -> Iterator[DraftFinding]:
 
 
 def _reasons_for_clearance(lifter: Lifter, age: float) -> Iterator[str]:
-    if lifter.athlete.protect and not lifter.resources.screened:
+    protect = lifter.athlete.protect
+    if not lifter.resources.screened and not all(map(is_word_of_a_professional, protect)):
         yield "a restriction"
-    if _comes_back(lifter):
+    if _comes_back(lifter) and not any(is_word_of_a_professional(one, begun=True) for one in protect):
         yield "a return to training"
     if lifter.athlete.age is not None and lifter.athlete.age >= age:
         yield f"age {lifter.athlete.age:g}"
@@ -93,7 +98,8 @@ def screening_missing(lifter: Lifter, limits: Limits) -> Iterator[DraftFinding]:
 
     Looks at those who start or come back, of whom more than name and level is written: novices, but for
     those of 18 to 39, and returns to training. Wants a date under `screening on file` or `clearance on file`,
-    or the team's statement on screening in spotline.yaml. Asked for once an athlete.
+    a note that says it, what a licensed professional advised with a date, or the team's statement on
+    screening in spotline.yaml. Asked for once an athlete.
 
     Flags:
         programme: Legs
@@ -107,7 +113,7 @@ def screening_missing(lifter: Lifter, limits: Limits) -> Iterator[DraftFinding]:
     """
     athlete = lifter.athlete
     on_file = athlete.screening or athlete.clearance or lifter.resources.screened
-    if _is_kept(athlete) and _begins(lifter, limits) and not on_file:
+    if _is_kept(athlete) and _begins(lifter, limits) and not (on_file or _is_said(lifter)):
         yield found(
             athlete.place,
             "No health screening on file.",
@@ -117,6 +123,13 @@ def screening_missing(lifter: Lifter, limits: Limits) -> Iterator[DraftFinding]:
             where=athlete.name,
             once=True,
         )
+
+
+def _is_said(lifter: Lifter) -> bool:
+    """Whether somebody looked at the athlete's health, by what is noted."""
+    texts = list(of_lifter(lifter))
+    advised = any(map(is_word_of_a_professional, lifter.athlete.protect))
+    return advised or says_screened(texts) or says_who_cleared(texts)
 
 
 def _begins(lifter: Lifter, limits: Limits) -> bool:
@@ -161,7 +174,8 @@ def _is_kept(athlete: Athlete) -> bool:
 def junior_unsupervised(lifter: Lifter, limits: Limits) -> Iterator[DraftFinding]:
     """An athlete under 18 with nothing written about who supervises.
 
-    Looks at the age; wants words under `supervision`.
+    Looks at the age; wants words under `supervision`, or a name or note of the athlete, the programme or a
+    session that says who leads.
 
     Flags:
         programme: Legs
@@ -174,7 +188,8 @@ def junior_unsupervised(lifter: Lifter, limits: Limits) -> Iterator[DraftFinding
         sessions: [{session: Lower, exercises: [{exercise: goblet squat, sets: 2, reps: 10}]}]
     """
     athlete = lifter.athlete
-    if athlete.age is not None and athlete.age < limits.number("age") and not athlete.supervision:
+    young = athlete.age is not None and athlete.age < limits.number("age")
+    if young and not athlete.supervision and not _leads(_names_and_notes(lifter)):
         yield found(
             athlete.place,
             "No supervision of a junior written down.",
@@ -183,3 +198,20 @@ def junior_unsupervised(lifter: Lifter, limits: Limits) -> Iterator[DraftFinding
             where=athlete.name,
             once=True,
         )
+
+
+_leads = beginning(
+    (
+        "coach", "teacher", "trainer", "instructor", "supervis", "PE", "physical education", "parent", "mum",
+        "mom", "dad", "father", "mother", "adult", "led by", "taken by", "leads", "staff", "I am there",
+        "I'm there", "I am with", "I'm with", "with me", "watched", "physio", "captain", "academy", "school",
+    )
+)  # fmt: skip
+"""Beginnings of words for who leads or watches."""
+
+
+def _names_and_notes(lifter: Lifter) -> Iterator[str]:
+    yield from of_lifter(lifter)
+    for plan in lifter.plans:
+        yield plan.programme.name
+        yield from (session.name for session in plan.programme.sessions())

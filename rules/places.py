@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+from ..lint.body.equipment import is_everything
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, Edit, Related, found
 from ..lint.model.naming import line_name
 from ..lint.model.quantities import KG_PER_LB
-from ..lint.wording.words import did_you_mean, listed, near_names, plain, shortened
+from ..lint.wording.words import did_you_mean, listed, near_names, plain, says, shortened
+from .implements import WITH_PLATES
 from .offers import writing_number
 from .shared import capital
 
@@ -37,8 +39,8 @@ def place_unknown(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """A place whose equipment neither the athlete's file nor the settings list.
 
     Looks up every word under `where`; wants it among the athlete's `places`, or among the `places` or sets of
-    equipment of spotline.yaml. A note where no place is listed at all. Silent where no athlete is named: then
-    no equipment is checked.
+    equipment of spotline.yaml. A note where none of these is nearly called so. Silent on a gym, which has
+    everything, and where no athlete is named: then no equipment is checked.
 
     Flags:
         programme: Travel
@@ -62,7 +64,7 @@ def place_unknown(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     unknown: dict[str, list[Term]] = {}
     for where in ledger.programme.wheres():
         for _, _, _, term in where.parts:
-            if ledger.header.kit(term.words) is None:
+            if ledger.header.kit(term.words) is None and not is_everything(term.words):
                 unknown.setdefault(term.words, []).append(term)
     for words, (first, *others) in unknown.items():
         near = near_names(words, known, 2)
@@ -70,7 +72,7 @@ def place_unknown(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
         yield found(
             first.place,
             f"No list says what there is at `{shown}`, so nothing there is checked.",
-            severity="warning" if known else "note",
+            severity="warning" if near else "note",
             change=f"{did_you_mean(near)} Else list it under `places`."
             if near
             else f"Write `places: {{{shown}: [dumbbells, bench]}}` in the athlete file or spotline.yaml.",
@@ -94,7 +96,10 @@ def weight_not_there(visit: Visit, limits: Limits) -> Iterator[DraftFinding]:
 
     Takes each load in kg or lb, one of a pair at a time, and what the list says there is of its implement:
     weights, or a range with a step. Wants one of these weights, within 1 in 100, and pairs where two are
-    held. Says nothing of a piece that is listed in words only.
+    held; plates add up, and the weights of bars are no loads. Silent where the name leaves open what is
+    lifted, and another piece of the list, a vest too, may have that weight. A note where only a step speaks
+    against it, which racks seldom keep to, or half of it is there: below 10 kg nothing is said of a step of
+    hand weights. Says nothing of a piece that is listed in words only.
 
     Flags:
         programme: At home
@@ -115,12 +120,14 @@ def weight_not_there(visit: Visit, limits: Limits) -> Iterator[DraftFinding]:
         if load is None or load.kind != "mass" or entry.exercise is None or not entry.is_done:
             continue
         stock = visit.programme.stock(entry.implement, visit.at)
-        if stock is not None and (said := _not_there(load, stock)):
-            counted, wanted, change, amount = said
+        said = _not_there(load, stock, entry) if stock is not None else None
+        if stock is not None and said and not _may_be_another(entry, stock, visit.at):
+            counted, wanted, change, amount, is_sure = said
             at = f" at {shortened(visit.at)}" if visit.at else ""
             yield found(
                 entry.work.places["load"],
                 f"{capital(entry.name)}: no {counted}{at}.",
+                severity="warning" if is_sure else "note",
                 wanted=wanted,
                 change=change,
                 where=line_name(entry.prescription),
@@ -132,18 +139,81 @@ def weight_not_there(visit: Visit, limits: Limits) -> Iterator[DraftFinding]:
             )
 
 
-def _not_there(load: Load, stock: Stock) -> tuple[str, str, str, Amount | None] | None:
-    """What of a load is not there, what is wanted, what to write, by how much it misses; None if it is."""
+LIGHT = 10.0
+"""kg up to which racks of hand weights go up by less than their step (common practice, no source)."""
+
+HAND_WEIGHTS = ("dumbbell", "kettlebell")
+
+NEAR = 0.01
+"""The share of the lightest plate by which a load may miss a sum of plates."""
+
+OF_A_KIND = ("fixed", "preset", "preloaded", "pre-loaded")
+"""Words for bars whose weight is their load."""
+
+
+def _not_there(load: Load, stock: Stock, entry: SetGroup) -> tuple[str, str, str, Amount | None, bool] | None:
+    """What of a load is not there, what is wanted, what to write, by how much it misses, and whether that is
+    sure; None if it is there.
+    """
     if load.pieces > 1 and stock.pairs == 0:
-        return (f"pair of {stock.term.words}", "single ones", "Write a lift that holds one of them.", None)
+        change = "Write a lift that holds one of them."
+        return (f"pair of {stock.term.words}", "single ones", change, None, True)
+    if stock.weights and (_adds_up(load, stock, entry) or _is_the_bar(stock, entry)):
+        return None
     for each in dict.fromkeys(end for value in load.values for end in (value.low, value.high)):
         near = stock.nearest(each)
-        if near:
-            ways = listed([_weight(one, load.unit) for one in near], "or")
-            amount = Amount(each, near[0], "kg")
-            counted = f"{stock.term.words} of {_weight(each, load.unit)}"
-            return (counted, _all(stock, load.unit), f"Write {ways}.", amount)
+        by_step = not stock.weights and len(near) > 1
+        if not near or (by_step and entry.implement in HAND_WEIGHTS and each < LIGHT):
+            continue
+        ways = listed([_weight(one, load.unit) for one in near], "or")
+        amount = Amount(each, near[0], "kg")
+        counted = f"{stock.term.words} of {_weight(each, load.unit)}"
+        other = "correct the step" if by_step else "correct the list"
+        is_total = load.pieces == 1 and entry.implement in HAND_WEIGHTS and not stock.nearest(each / 2)
+        change = f"Write {ways}, or {other} under `equipment`."
+        return (counted, _all(stock, load.unit), change, amount, not by_step and not is_total)
     return None
+
+
+def _adds_up(load: Load, stock: Stock, entry: SetGroup) -> bool:
+    """Whether plates of what is listed may come to a load together."""
+    lightest = min(stock.weights)
+    steps = [end / lightest for value in load.values for end in (value.low, value.high)]
+    return entry.implement == "plate" and all(one >= 1 and abs(one - round(one)) < NEAR for one in steps)
+
+
+def _is_the_bar(stock: Stock, entry: SetGroup) -> bool:
+    """Whether the weights are those of bars, on which plates go."""
+    return entry.implement in WITH_PLATES and not says(OF_A_KIND, stock.term.words)
+
+
+def _may_be_another(entry: SetGroup, stock: Stock, at: str) -> bool:
+    """Whether a load may be meant of another piece that is there, as the name says none."""
+    from ..lint.body import equipment
+    from ..lint.body.other_forms import HELD, implements_of, is_worn
+
+    exercise, load = entry.exercise, entry.work.load
+    if exercise is None or load is None or equipment.is_said(entry.implement, entry.name):
+        return False
+    known = {one.term.words: one for one in entry.programme.stocks(at)}
+    forms = {*implements_of(exercise, entry.name), *(HAND_WEIGHTS if entry.implement in HELD else ())}
+    forms.discard(entry.implement)
+    pieces = forms & {*HELD, *WITH_PLATES} if load.pieces == 1 else forms & set(HAND_WEIGHTS)
+    for term in entry.programme.listed(at):
+        other = known.get(term.words)
+        if other is stock or term.words == stock.term.words:
+            continue
+        serves = any(equipment.weighs_as(piece, term.words) for piece in pieces)
+        if (serves or is_worn(term.words)) and (other is None or _has(other, load)):
+            return True
+    return False
+
+
+def _has(stock: Stock, load: Load) -> bool:
+    """Whether there is all of a load, as far as is said."""
+    if load.pieces > 1 and stock.pairs == 0:
+        return False
+    return not any(stock.nearest(end) for value in load.values for end in (value.low, value.high))
 
 
 def _with_what_there_is(entry: SetGroup, stock: Stock, each: float) -> Offer:

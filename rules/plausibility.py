@@ -1,17 +1,15 @@
-"""Numbers that cannot be meant, units mixed, lines twice, sessions left empty."""
+"""Units mixed, lines twice, sessions left empty."""
 
 from __future__ import annotations
 
 import re
 
 from ..lint.body.names import fold
-from ..lint.engine.limits import Option
 from ..lint.engine.registry import rule
-from ..lint.findings.finding import Amount, Related, found
+from ..lint.findings.finding import Related, found
 from ..lint.model.naming import line_name
 from ..lint.model.quantities import KG_PER_LB
 from ..lint.wording.words import first_of, plain
-from .shared import in_words
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -23,137 +21,9 @@ if TYPE_CHECKING:
     from ..lint.counting.week import Week
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import DraftFinding, Edit
-    from ..lint.model.athlete import BestLift
     from ..lint.model.sessions import Prescription
     from ..lint.text.places import Place
     from .offers import Offer
-
-
-@rule(
-    "number-implausible",
-    family="upkeep",
-    severity="warning",
-    confidence="common practice",
-    why="Numbers like these are nearly always slips of the pen.",
-    sources=(),
-    options=(
-        Option("most sets", 12, "sets in one line", "common practice"),
-        Option("most repetitions", 100, "repetitions in one set", "common practice"),
-        Option("shortest rest", 10, "seconds", "common practice"),
-        Option("longest rest", 900, "seconds", "common practice"),
-        Option("heaviest", 105, "percent of the best lift", "common practice"),
-        Option("lightest", 10, "percent of the best lift", "common practice"),
-    ),
-    takes_out=True,
-)
-def number_implausible(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding]:
-    """Sets, repetitions, rest or load that can hardly be meant.
-
-    Looks at one line at a time; wants at most 12 hard sets and 100 repetitions, between 10 seconds and 15
-    minutes of rest, no load in kg above 105 % of the best lift on file and what the weeks may add to that
-    (8 % a week for novices, 3 %, 2 % for advanced lifters), and no percentage under 10. Those above 100 are
-    looked at by more-reps-than-load-allows. Until it is mended such a line counts nowhere.
-
-    Flags:
-        programme: Press
-        sessions:
-          - session: Push
-            exercises:
-              - {exercise: bench press, sets: 30, reps: 5}  # <- here
-
-    Passes:
-        programme: Press
-        sessions:
-          - session: Push
-            exercises:
-              - {exercise: bench press, sets: 3, reps: 5}
-    """
-    work = entry.work
-    many = work.sets is not None and work.sets.high > limits.number("most sets")
-    if work.sets and many and entry.hard and not entry.prescription.on_clock:
-        most = limits.words("at most {:set}", "most sets")
-        amount = Amount(work.sets.high, limits.number("most sets"))
-        yield _slip(entry, "sets", f"{work.sets} sets in one line.", most, amount)
-    reps = work.reps.a_set() if work.reps else None
-    if reps and reps.high > limits.number("most repetitions"):
-        most = limits.words("at most {:repetition}", "most repetitions")
-        amount = Amount(reps.high, limits.number("most repetitions"), "repetitions")
-        yield _slip(entry, "reps", f"{reps} repetitions in one set.", most, amount)
-    if work.rest and not _paired(entry):
-        low, high = limits.number("shortest rest"), limits.number("longest rest")
-        if work.rest.low < low or work.rest.high > high:
-            words = in_words(work.places["rest"], f"{work.rest} s")
-            between = limits.words("between {:s} and {:duration}", "shortest rest", "longest rest")
-            short = work.rest.low < low
-            amount = Amount(work.rest.low if short else work.rest.high, low if short else high, "s")
-            yield _slip(entry, "rest", f"{words} of rest.", between, amount, bounds=(low, high))
-    if work.load is not None:
-        yield from _too_heavy(entry, limits)
-
-
-def _paired(entry: SetGroup) -> bool:
-    """Whether the line stands in a superset or circuit, where going on at once is usual."""
-    return entry.prescription.paired is not None
-
-
-def _too_heavy(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding]:
-    load, most = entry.work.load, limits.number("heaviest")
-    if load is None or load.span is None:
-        return
-    if load.kind == "percent" and load.span.high < limits.number("lightest"):
-        wanted = limits.words("at least {:%}", "lightest")
-        yield _slip(
-            entry,
-            "load",
-            f"{load.words} of the best lift.",
-            wanted,
-            Amount(load.span.high, limits.number("lightest"), "%"),
-        )
-    if load.kind != "mass":
-        return
-    for best in entry.best:
-        if best.load.kind != "mass" or not _comparable(entry, best):
-            continue
-        held = best.kilograms * most / 100 * entry.programme.growth
-        if load.span.high <= held:
-            continue
-        yield _slip(
-            entry,
-            "load",
-            f"{load.words} where the best on file is {best.load.words}.",
-            limits.words("at most {:%} of it", "heaviest"),
-            Amount(load.span.high, held, "kg"),
-            (Related(best.exercise.place, f"best lift on file: {best.load.words}"),),
-        )
-
-
-def _comparable(entry: SetGroup, best: BestLift) -> bool:
-    """Whether a set is at least as long as the best one: a heavier load for fewer repetitions is no slip."""
-    reps = entry.work.reps.a_set() if entry.work.reps else None
-    return best.reps == 1 or (reps is not None and reps.low >= best.reps)
-
-
-def _slip(
-    entry: SetGroup,
-    key: str,
-    counted: str,
-    wanted: str,
-    amount: Amount,
-    related: tuple[Related, ...] = (),
-    bounds: tuple[float, float] = (0.0, 0.0),
-) -> DraftFinding:
-    return found(
-        entry.work.places[key],
-        counted,
-        wanted=wanted,
-        change="If it is a slip, correct it.",
-        where=f"{line_name(entry.prescription)}, {key}",
-        edits=_corrected(entry.work.places[key], amount, bounds),
-        group=entry.name,
-        amount=amount,
-        line=entry.prescription.place,
-        related=related,
-    )
 
 
 @rule(
@@ -208,21 +78,6 @@ def units_mixed(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
         edits=_in_other_unit([place, *rest], other),
         related=tuple(Related(one, f"in {rarer}") for one in rest),
     )
-
-
-def _corrected(place: Place, amount: Amount, bounds: tuple[float, float]) -> Offer:
-    """What the number could have been, and the nearest number that would do."""
-
-    def work_out() -> Iterator[Edit]:
-        from ..lint.remedies.values import slips
-
-        least, most = bounds if any(bounds) else (0.0, amount.wanted)
-        if amount.counted < amount.wanted:
-            least, most = amount.wanted, max(most, 10 * amount.wanted)
-        unit = 60 if amount.unit == "s" and "min" in place.excerpt else 1
-        return slips(place, least / unit, most / unit)
-
-    return work_out
 
 
 def _in_other_unit(places: list[Place], unit: str) -> Offer:

@@ -9,6 +9,7 @@ from ..lint.engine.limits import Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Related, found
 from ..lint.wording.words import first_of
+from .files_words import is_word_of_a_professional
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -110,7 +111,28 @@ _HEALED = (
 )
 """Words for what is over, as whoever coaches needs to know it."""
 
-_SENTENCE = r"[.;{}\[\]:\"#\r\n]"
+_LASTING = (
+    "asthma", "COPD", "blood", "hypertens", "diabet", "epilep", "angina", "arrhythmia", "atrial", "coronary",
+    "heart", "pacemaker", "arthritis", "osteo", "rheumatoid", "migraine", "pregnan", "postpartum", "insulin",
+    "beta", "statin", "anticoagulant", "warfarin", "scoliosis", "kidney", "dialysis",
+)  # fmt: skip
+"""Beginnings of words of the list for what lasts: whoever leads a session may have to know of it."""
+
+_SIDED = re.compile(r"\b(?:left|right|bilateral)\b|(?<!\w)[LR](?=\s)", re.IGNORECASE)
+
+_EMERGENCY = re.compile(
+    r"\b(?:inhalers?|puffers?|relievers?|adrenaline|epinephrine|auto-?injectors?|GTN|nitro\w*|sprays?|glucose"
+    r"|dextrose|sugar|gels?|sweets|juice|snacks?|hypos?|seizures?|fits?|recovery position|first aid|ambulance"
+    r"|emergency|anaphyla\w+|allerg\w+|rescue|pumps?|pens?|pocket"
+    r"|kit bag|(?:in|by) (?:the|her|his|their) bag)\b",
+    re.IGNORECASE,
+)
+"""Words for what whoever leads a session must know when something happens."""
+
+_SENTENCE = re.compile(r"[.;{}\[\]:\"#\r\n]")
+
+_NOTE = re.compile(r"[{}\[\]\"#]|\n\s*[\w ]+:")
+"""What ends a note, of however many sentences."""
 
 _MOVEMENT = r"(?<!scapular )(?<!shoulder )(?<!blade )depression"
 """Depression of the shoulder blade is a joint action."""
@@ -122,8 +144,8 @@ _MOVEMENT = r"(?<!scapular )(?<!shoulder )(?<!blade )depression"
     severity="warning",
     confidence="fact",
     why="Files in git are read by many and forget nothing. Restrictions belong in movement terms, such as no"
-    " overhead pressing; what lies behind them belongs with the clinician. Whoever keeps the repository can"
-    " clear its history.",
+    " overhead pressing; what lies behind them belongs with the clinician. What whoever leads a session must"
+    " know in an emergency is theirs to read. Whoever keeps the repository can clear its history.",
     sources=(),
     options=(PRIVATE, OPERATIONS),
 )
@@ -131,8 +153,9 @@ def diagnosis_in_programme(ledger: Ledger, text: Text, limits: Limits) -> Iterat
     """A diagnosis, treatment or medicine written into a programme, be it in a note or a comment.
 
     Looks for the words of a list in the whole file, but for athletes who are written in it, and for
-    operations beside a part of the body; wants none. What is said of equipment, such as a torn band, passes;
-    an injury that is said to have healed is a note. The lists are the team's to change.
+    operations beside a part of the body; wants none. What is said of equipment, such as a torn band, passes,
+    and so does what to know in an emergency, such as where the inhaler is; an injury that is said to have
+    healed, and a lasting condition without a side of the body, are notes. The lists are the team's to change.
 
     Flags:
         programme: Calf
@@ -160,8 +183,8 @@ def diagnosis_in_programme(ledger: Ledger, text: Text, limits: Limits) -> Iterat
     severity="warning",
     confidence="fact",
     why="Files in git are read by many and forget nothing. Restrictions belong in movement terms, such as no"
-    " overhead pressing; what lies behind them belongs with the clinician. Whoever keeps the repository can"
-    " clear its history.",
+    " overhead pressing; what lies behind them belongs with the clinician. What whoever leads a session must"
+    " know in an emergency is theirs to read. Whoever keeps the repository can clear its history.",
     sources=(),
     options=(PRIVATE, OPERATIONS),
 )
@@ -169,8 +192,10 @@ def diagnosis_in_athlete_file(lifter: Lifter, limits: Limits) -> Iterator[DraftF
     """A diagnosis, treatment or medicine in an athlete's file, or where a programme describes an athlete.
 
     Looks for the words of a list in all that is written of the athlete, comments too, and for operations
-    beside a part of the body; wants none. What is said of equipment, such as a torn band, passes; an injury
-    that is said to have healed is a note. The lists are the team's to change.
+    beside a part of the body; wants none. What is said of equipment, such as a torn band, passes, and so does
+    what to know in an emergency, such as where the inhaler is; an injury that is said to have healed, and a
+    lasting condition without a side of the body, are notes, the latter only where no clearance is on file and
+    no professional's limits with a date. The lists are the team's to change.
 
     Flags:
         programme: Knee
@@ -186,9 +211,11 @@ def diagnosis_in_athlete_file(lifter: Lifter, limits: Limits) -> Iterator[DraftF
           note: lighter since May
         sessions: [{session: Lower, exercises: [{exercise: leg press, sets: 3, reps: 8}]}]
     """
-    places = _private(lifter.athlete.extent, limits)
-    if places:
-        yield _told(places, lifter.athlete.name)
+    athlete = lifter.athlete
+    places = _private(athlete.extent, limits)
+    in_hand = athlete.clearance is not None or any(map(is_word_of_a_professional, athlete.protect))
+    if places and not (in_hand and all(map(_lasts, places))):
+        yield _told(places, athlete.name)
 
 
 def _private(extent: Place, limits: Limits) -> list[Place]:
@@ -206,7 +233,8 @@ def _private(extent: Place, limits: Limits) -> list[Place]:
         return []
     pattern = re.compile(rf"(?<![\w-])(?:{'|'.join(alike)})s?(?![\w-])", re.IGNORECASE)
     matches = pattern.finditer(extent.text.content, extent.start, extent.end)
-    return [extent.text.place(*match.span()) for match in matches if not _is_of_a_thing(match)]
+    places = [extent.text.place(*match.span()) for match in matches if not _is_of_a_thing(match)]
+    return [place for place in places if not _is_for_emergencies(place)]
 
 
 def _is_of_a_thing(match: re.Match[str]) -> bool:
@@ -225,12 +253,27 @@ def _is_of_a_thing(match: re.Match[str]) -> bool:
 
 def _is_over(place: Place) -> bool:
     """Whether an injury is said to have healed, by its sentence: ``old left ankle sprain, sound``."""
-    if not place.excerpt.casefold().startswith(_INJURIES):
-        return False
+    injured = place.excerpt.casefold().startswith(_INJURIES)
+    return injured and _HEALED.search(_sentence(place)) is not None
+
+
+def _lasts(place: Place) -> bool:
+    """Whether it is a condition or a medicine, with no side of the body: more a remark than a record."""
+    begins = re.split(r"[\s-]", place.excerpt)[0].casefold().startswith(tuple(map(str.casefold, _LASTING)))
+    return begins and _SIDED.search(_sentence(place)) is None
+
+
+def _is_for_emergencies(place: Place) -> bool:
+    """Whether a note says what to know in an emergency: ``Asthma. Inhaler in the top pocket``."""
+    return _lasts(place) and _EMERGENCY.search(_sentence(place, _NOTE)) is not None
+
+
+def _sentence(place: Place, ends: re.Pattern[str] = _SENTENCE) -> str:
+    """What stands around a place up to the next full stop, or key, or line."""
     content = place.text.content
-    before = re.split(_SENTENCE, content[max(0, place.start - 200) : place.start])[-1]
-    after = re.split(_SENTENCE, content[place.end : place.end + 200])[0]
-    return re.search(_HEALED, f"{before} {after}", re.IGNORECASE) is not None
+    before = ends.split(content[max(0, place.start - 200) : place.start])[-1]
+    after = ends.split(content[place.end : place.end + 200])[0]
+    return f"{before} {after}"
 
 
 @cache
@@ -263,12 +306,15 @@ def _told(places: list[Place], where: str) -> DraftFinding:
     first, *others = places
     words = list(dict.fromkeys(f"`{place.excerpt}`" for place in places))
     detail = "reads like a medical detail" if len(words) == 1 else "read like medical details"
+    is_remark = all(_is_over(place) or _lasts(place) for place in places)
     return found(
         first,
         f"{first_of(words)} {detail}.",
-        severity="note" if all(map(_is_over, places)) else "error",
-        wanted="movement terms only",
-        change="Delete it, in git's history too, or take the word off the list in spotline.yaml.",
+        severity="note" if is_remark else "error",
+        wanted="movement terms, and what whoever leads must know" if is_remark else "movement terms only",
+        change="Keep what a session needs, write limits under `protect`, and take out the rest."
+        if is_remark
+        else "Write under `protect` what to spare, or take the word off the list in spotline.yaml.",
         where=where,
         related=tuple(Related(place, "here too") for place in others),
     )

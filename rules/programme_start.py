@@ -8,8 +8,8 @@ from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, Related, found
 from ..lint.model.naming import line_name
 from ..lint.wording.words import first_of
+from .load_steps import STEPS, load_in_words, step_between
 from .set_steps import Growth, rises
-from .weekly_steps import STEPS, load_in_words, step_between
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -151,7 +151,7 @@ def _jump_in_load(first: Week, last: Week, limits: Limits) -> Iterator[DraftFind
         (step, entry)
         for name, entries in first.lifts().items()
         for entry in entries
-        if (step := step_between(entry, before.get(name, ()), limits)) is not None
+        if (step := step_between(entry, [(one, 1) for one in before.get(name, ())], limits)) is not None
     ]
     if not steps:
         return

@@ -9,6 +9,7 @@ from ..lint.engine.limits import Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, found
 from ..lint.wording.words import counted_noun, first_of, listed
+from .beside import is_trained_beside
 from .offers import adding_each, dropping, offering
 from .shared import (
     added_for_each,
@@ -17,6 +18,7 @@ from .shared import (
     is_cut_short,
     is_for,
     lower,
+    suggested,
     unless,
 )
 
@@ -49,8 +51,12 @@ def region_untrained(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
 
     Counts every set that trains a muscle of the region, directly or not, over the whole programme, or over
     the block for a focus of its own; wants at least one. Without a focus it speaks where health or size is
-    the goal, or none is written; a note where a single region is left out, and unless health is the goal, and
-    then only where more than half of the body is trained. Silent where every week is a deload.
+    the goal, or none is written, and only where more than half of the body is trained, unless health is the
+    goal. A warning where health is, three regions or more are left out, and the athlete spares nothing; else
+    a note. Activities that load a region train it; legs and hips are left alone where somebody runs, rides,
+    walks or plays beside the sessions. The abdominals are not asked for where the trunk holds something:
+    carries, lifts and presses that stand, push-ups, work that hangs; nor by themselves. Silent where every
+    week is a deload, and on a region for which nothing suits the athlete.
 
     Flags:
         programme: Push
@@ -101,21 +107,38 @@ def region_untrained(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
         for region in catalogue.major_regions
         if not left_alone.issuperset(catalogue.regions[region])
     }
-    missing = _untrained(ledger, regions)
-    session = next(programme.sessions(), None)
-    if programme.goal != "general health" and 2 * len(missing) >= len(regions):
+    untrained = _untrained(ledger, regions)
+    if programme.goal != "general health" and 2 * len(untrained) >= len(regions):
         return  # who leaves out more than half of the body means the rest
+    missing = [
+        region
+        for region in untrained
+        if not is_trained_beside(ledger, region) and suggested(ledger.header, _trains(region)).names
+    ]
+    session = next(programme.sessions(), None)
+    if missing == [CARRIED_BY]:
+        return  # lifts of all kinds work the trunk
     if missing and session is not None:
         yield found(
             session.place,
             f"No work for {_surely_first(ledger, regions, missing)}.",
-            severity="warning" if programme.goal == "general health" and len(missing) > 1 else "note",
+            severity="warning" if _is_sure(ledger, missing) else "note",
             wanted="a set for each major region",
             change=f"{_added_for(ledger, missing)}, or name what you train in `focus`.",
             where=session.name,
             edits=_lines_for(ledger, missing),
             amount=Amount(len(regions) - len(missing), len(regions), "regions"),
         )
+
+
+MANY = 3
+"""Regions left out from which a programme for health is surely none of the whole body."""
+
+
+def _is_sure(ledger: Ledger, missing: list[str]) -> bool:
+    """Whether so much is left out of a programme for health that nobody can mean it."""
+    spares = ledger.athlete is not None and bool(ledger.athlete.protect)
+    return ledger.programme.goal == "general health" and len(missing) >= MANY and not spares
 
 
 def _added_for(ledger: Ledger, areas: list[str]) -> str:
@@ -198,6 +221,7 @@ def _muscles(parts: dict[str, tuple[str, ...]], names: list[str]) -> list[str]:
         ),
     ),
     stands_back=("rehabilitation", "peak"),
+    off=True,
 )
 def days_per_region_few(week: Week, ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """A major region that is trained on fewer than two days of the week, where health is the goal.
@@ -206,7 +230,7 @@ def days_per_region_few(week: Week, ledger: Ledger, limits: Limits) -> Iterator[
     with a set that trains a muscle of the region, be it as a helper, days whose activities load it, and for
     the abdomen days with a carry beside others; wants 2 for each region that the focus means. A region that
     gets nothing in the whole programme is left to another rule, and so is a week alone with fewer sessions
-    than those around it, a holiday.
+    than those around it, a holiday. Off until a team asks for it.
 
     Flags:
         programme: Two days

@@ -57,6 +57,7 @@ if TYPE_CHECKING:
         ),
     ),
     stands_back=("rehabilitation", "peak"),
+    off=True,
 )
 def rep_range_narrow(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """Only heavy or only light slots for a muscle group that has sets enough for both.
@@ -64,8 +65,8 @@ def rep_range_narrow(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     Where the goal is size, looks at each block and at muscle groups with 8 or more direct hard sets on 2 or
     more days a week; wants a heavy slot (middle of the repetitions below 8) and a light one (8 or more)
     somewhere in the block. Short blocks may have one aim: a programme from 8 weeks on is looked at, block by
-    block where they are as long. One note for all groups alike. Off for novices, in season and under
-    rehabilitation.
+    block where they are as long. One note for all groups alike. Silent for novices, in season and under
+    rehabilitation. Off until a team asks for it.
 
     Flags:
         programme: Legs

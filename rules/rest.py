@@ -55,8 +55,8 @@ def rest_too_short_heavy(entry: SetGroup, limits: Limits) -> Iterator[DraftFindi
 
     Looks at compound lifts at 85 % of the best lift and more, at 5 repetitions or fewer with 2 or fewer in
     reserve, or at a 5RM or heavier; wants 2 min, judged on the long end of a range. Where the goal is neither
-    strength nor power, few repetitions alone make no set heavy. Silent for singles, sets on the clock, sets
-    broken up (clusters, drop sets, rest-pause), contrast, supersets and circuits.
+    strength nor power, or the level novice, few repetitions alone make no set heavy. Silent for singles, sets
+    on the clock, sets broken up (clusters, drop sets, rest-pause), contrast, supersets and circuits.
 
     Flags:
         programme: Legs
@@ -126,6 +126,8 @@ def _heavy(entry: SetGroup, limits: Limits) -> str:
         return f"of {reps} at {load.words}{share}"
     if entry.programme.goal not in HEAVY_GOALS:
         return ""
+    if entry.programme.level == "novice":
+        return ""  # light in kilograms, whatever is left
     if reps.high <= few and reserve is not None and reserve.high <= limits.number("most left"):
         return f"of {reps} with {entry.reserve_in_words}"
     return ""
@@ -243,7 +245,8 @@ def superset_shares(visit: Visit, limits: Limits) -> Iterator[DraftFinding]:
     the hands in hinges, pulls and carries, and racks that both need with different loads (unless the team has
     two), or bars, where the team says that it has one. Wants none of it. Silent for circuits, for pairs with
     a `method` such as contrast, for left against right, and where a minute or more of rest stands between the
-    two. Silent where health or endurance is the goal: getting tired is meant there.
+    two. Silent where health or endurance is the goal: getting tired is meant there. Where size is, so are two
+    exercises for one muscle of which one is for one joint.
 
     Flags:
         programme: Legs
@@ -310,7 +313,8 @@ def _shared(one: SetGroup, other: SetGroup, limits: Limits) -> str:
         return ""
     said = []
     groups = _groups(set(first.direct) & set(second.direct), limits.names("exempt"))
-    if groups:
+    is_meant = one.programme.goal == "hypertrophy" and not (one.compound and other.compound)
+    if groups and not is_meant:
         said.append(f"train the {first_of(groups)}")
     held = limits.names("hanging on the grip")
     if first.hands and second.hands and one.trains(held) and other.trains(held):

@@ -5,7 +5,7 @@ from __future__ import annotations
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, Related, found
 from ..lint.model.naming import line_name, when_spared
-from ..lint.wording.words import counted_noun, first_of
+from ..lint.wording.words import counted_noun, first_of, listed
 from .offers import swapping
 from .shared import MOST_NAMED, also, capital, each_line, named_at, names_of, with_the
 
@@ -47,7 +47,9 @@ def protected_area_loaded(ledger: Ledger, limits: Limits) -> Iterator[DraftFindi
 
     Looks at every line in the weeks, or between the days, in which the restriction holds; wants none that
     moves or trains what the athlete's file says to spare, on the side that it names, but what is written
-    there as agreed. One finding for each restriction; a note where some of its words mean nothing here. In a
+    there as agreed. Where the breath must go on, loaded sets at or near failure and long holds may be against
+    it. One finding for each restriction, or for all that one line goes against alike; a note where some of
+    the words mean nothing here. In a
     stated stage of rehabilitation an area may be loaded, for that is what the stage is for; a movement to be
     avoided still is to be avoided.
 
@@ -69,29 +71,81 @@ def protected_area_loaded(ledger: Ledger, limits: Limits) -> Iterator[DraftFindi
               - {exercise: bench press, sets: 3, reps: 8}
               - {exercise: incline bench press, sets: 3, reps: 8}
     """
+    held: dict[object, _Involved] = {}
     for restriction in ledger.athlete.protect if ledger.athlete else ():
-        spared = _spared(restriction.subject.words, ledger.known, restriction.may_stay)
-        loading: list[SetGroup] = []
-        weeks = []
-        for week in ledger.weeks:
-            healing = restriction.kind == "area" and week.rehabilitation
-            held = [
-                entry
-                for visit, entry in (() if healing else week.entries())
-                if _loads(entry, spared) and ledger.header.is_spared(restriction, week.number, visit.day)
-            ]
-            if held:
-                loading += held
-                weeks.append(week.number)
-        if loading:
-            yield _loaded(ledger, restriction, each_line(loading), tuple(weeks), spared)
+        one = _looked_for(ledger, restriction)
+        if one.loading:
+            like = held.setdefault(one.key, one)
+            like.restrictions.append(restriction)
+    for one in held.values():
+        yield _loaded(ledger, one)
+
+
+class _Involved:
+    """What loads a restriction, by lines: surely, or perhaps; with the weeks, and all restrictions alike."""
+
+    def __init__(
+        self, restriction: Restriction, loading: list[SetGroup], weeks: tuple[int, ...], spared: Spared
+    ) -> None:
+        certain = [] if spared.unknown else [entry for entry in loading if _surely(entry, spared)]
+        self.sure = bool(certain)
+        self.doubtful = [entry for entry in loading if certain and entry not in certain]
+        self.loading = certain or loading
+        self.weeks = weeks
+        self.restrictions: list[Restriction] = []
+        lines = tuple(entry.prescription.place.start for entry in self.loading)
+        self.key = (restriction.kind, restriction.adviser, self.sure, weeks, lines)
+
+
+def _looked_for(ledger: Ledger, restriction: Restriction) -> _Involved:
+    spared = restrictions.read(restriction.subject.words, ledger.known, restriction.may_stay)
+    loading: list[SetGroup] = []
+    if restriction.kind == "movement" and spared.is_of_a_part:
+        return _Involved(restriction, [], (), spared)
+    weeks = []
+    for week in ledger.weeks:
+        healing = restriction.kind == "area" and week.rehabilitation
+        held = [
+            entry
+            for visit, entry in (() if healing else week.entries())
+            if _loads(entry, spared) and ledger.header.is_spared(restriction, week.number, visit.day)
+        ]
+        if held:
+            loading += held
+            weeks.append(week.number)
+    return _Involved(restriction, each_line(loading), tuple(weeks), spared)
 
 
 def _loads(entry: SetGroup, spared: Spared) -> bool:
     """Whether an entry loads what is spared; work of the other side alone does not."""
     if entry.exercise is None or (spared.side and entry.side and entry.side != spared.side):
         return False
-    return entry.is_done and spared.forbids(entry.exercise, _said_of(entry))
+    return entry.is_done and (
+        spared.forbids(entry.exercise, _said_of(entry)) or (spared.strains and _strains(entry))
+    )
+
+
+NEARLY_MAXIMAL = 85
+"""% of the best lift from which the breath is held (common practice, no source)."""
+
+LONG = 60
+"""Seconds from which a hold is a long one (common practice, no source)."""
+
+
+def _strains(entry: SetGroup) -> bool:
+    """Whether a loaded set goes to failure or near it, or a hold is long or as long as can be."""
+    if entry.exercise is None or entry.exercise.kind == "endurance" or entry.prescription.test:
+        return False
+    if entry.exercise.kind == "isometric":
+        span = entry.work.hold
+        return entry.to_failure or (span is not None and span.low >= LONG)
+    load = entry.work.load
+    of_body = load is None or (load.kind == "bodyweight" and all(one.high <= 0 for one in load.values))
+    if of_body or entry.implement == "band":
+        return False
+    left, percent = entry.written_reserve, entry.percent
+    is_heavy = percent is not None and percent.low >= NEARLY_MAXIMAL
+    return entry.to_failure or is_heavy or (left is not None and left.high <= 1)
 
 
 def _surely(entry: SetGroup, spared: Spared) -> bool:
@@ -104,18 +158,10 @@ def _said_of(entry: SetGroup) -> tuple[float, float] | None:
     return said_of(entry.name, entry.prescription.note)
 
 
-def _loaded(
-    ledger: Ledger,
-    restriction: Restriction,
-    loading: list[SetGroup],
-    weeks: tuple[int, ...],
-    spared: Spared,
-) -> DraftFinding:
-    certain = [] if spared.unknown else [entry for entry in loading if _surely(entry, spared)]
-    sure, doubtful = bool(certain), [entry for entry in loading if certain and entry not in certain]
-    loading = certain or loading
+def _loaded(ledger: Ledger, one: _Involved) -> DraftFinding:
+    loading, sure, restriction = one.loading, one.sure, one.restrictions[0]
     first, *others = loading
-    subject = restriction.subject
+    subjects = listed([f"`{each.subject.words}`" for each in one.restrictions])
     adviser = with_the(restriction.adviser)
     names = names_of(loading)
     verb, protected = (
@@ -124,23 +170,25 @@ def _loaded(
     verb = f"{verb}{'s' if len(names) == 1 else ''}" if sure else f"may {verb}"
     return found(
         named_at(first),
-        f"{capital(first_of(names))} {verb} `{subject.words}`, {protected}.",
+        f"{capital(first_of(names))} {verb} {subjects}, {protected}.",
         severity="warning" if sure else "note",
         wanted="only what is `agreed`",
         change=f"Ask {adviser} what may stay; {_instead(ledger, loading)}.",
         where=line_name(first.prescription),
         edits=swapping(ledger.header, loading, 1),
-        subject=f"{restriction.kind}: {subject.words}",
+        subject=f"{restriction.kind}: {' and '.join(each.subject.words for each in one.restrictions)}",
         related=(
             *also(others, "this too"),
-            *also(doubtful, "this may, too"),
-            Related(
-                subject.place,
-                " ".join(filter(None, ("protected", when_spared(restriction))))
-                + f", as advised by {adviser}",
+            *also(one.doubtful, "this may, too"),
+            *(
+                Related(
+                    each.subject.place,
+                    " ".join(filter(None, ("protected", when_spared(each)))) + f", as advised by {adviser}",
+                )
+                for each in one.restrictions
             ),
         ),
-        weeks=weeks,
+        weeks=one.weeks,
     )
 
 
@@ -169,8 +217,9 @@ def restriction_unclear(lifter: Lifter, limits: Limits) -> Iterator[DraftFinding
     """A restriction in words, or with a word, that names no part of the body and no movement.
 
     Reads what the athlete protects, and what was agreed to stay; wants a muscle, a joint, a region, an
-    exercise or a movement pattern, and beside it only words that say how it is loaded. What is understood is
-    looked for all the same.
+    exercise or a movement pattern, and beside it only words that say how it is loaded. Lets pass what only
+    says how things are done, such as getting up quickly: that is for whoever leads to see to. What is
+    understood is looked for all the same.
 
     Flags:
         programme: Press
@@ -184,8 +233,8 @@ def restriction_unclear(lifter: Lifter, limits: Limits) -> Iterator[DraftFinding
     """
     for restriction in lifter.athlete.protect:
         for subject in (restriction.subject, *restriction.agreed):
-            spared = _spared(subject.words, lifter.resources.known)
-            if not spared.unknown and spared.traits:
+            spared = restrictions.read(subject.words, lifter.resources.known)
+            if spared.is_understood:
                 continue
             yield found(
                 subject.place,

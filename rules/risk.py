@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from datetime import timedelta
 
 from ..lint.body.catalogue import LEVELS, rarity
@@ -10,8 +11,9 @@ from ..lint.engine.registry import rule
 from ..lint.findings.finding import found
 from ..lint.model.naming import line_name
 from ..lint.wording.words import first_of, listed, with_article
+from .files_words import of_athlete, of_programme
 from .offers import adding_key, in_one_edit, writing
-from .shared import also, beginning, capital, each_line, named_at, names_of, notes_on, with_the
+from .shared import also, beginning, capital, each_line, in_test, named_at, names_of, notes_on, with_the
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -22,7 +24,6 @@ if TYPE_CHECKING:
     from ..lint.counting.set_group import SetGroup
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import DraftFinding, Edit
-    from ..lint.model.programme import Programme
     from .offers import Offer
 
 # What a line asks for
@@ -49,8 +50,9 @@ def failure_without_spotter(ledger: Ledger, limits: Limits) -> Iterator[DraftFin
     """Sets to failure on a lift that can pin the lifter, without a word on spotting, pins or safety bars.
 
     Looks at barbell presses on the back and squats from a rack with no repetition in reserve, RPE 10, amrap
-    or an open last set; wants a word on safety in a note of the line, session, block or programme, or under
-    the athlete's supervision. Silent on the day of an event, which has spotters of its own.
+    or an open last set; wants a word on safety in a note of the line, session, block, programme or athlete,
+    under the athlete's supervision, or in the list of equipment. Silent on the day of an event, which has
+    spotters of its own.
 
     Flags:
         programme: Press
@@ -67,7 +69,7 @@ def failure_without_spotter(ledger: Ledger, limits: Limits) -> Iterator[DraftFin
             exercises:
               - {exercise: bench press, sets: 3, reps: 8, rir: 0}
     """
-    said = beginning(limits.names("words"))
+    said = beginning((*limits.names("words"), *WAYS_OUT))
     unsaid = each_line(
         entry
         for entry in _in_training(ledger)
@@ -82,7 +84,7 @@ def failure_without_spotter(ledger: Ledger, limits: Limits) -> Iterator[DraftFin
             " safety bars noted.",
             wanted="a way out of a failed lift",
             change="Note the spotters, pins or safety bars"
-            f"{'' if all(map(_is_single, unsaid)) else ', or leave 1 in reserve'}.",
+            f"{'' if all(map(_finds_a_best, unsaid)) else ', or leave 1 in reserve'}.",
             where=line_name(unsaid[0].prescription),
             edits=in_one_edit("leave 1 in reserve", map(_leaving_one, unsaid)),
             related=tuple(also(unsaid[1:], "here too")),
@@ -121,6 +123,12 @@ def _is_single(entry: SetGroup) -> bool:
     return not reps.open_last and done is not None and done.high == 1
 
 
+def _finds_a_best(entry: SetGroup) -> bool:
+    """Whether it is a maximal single, a repetition maximum or another test, which a reserve would spoil."""
+    load = entry.work.load
+    return _is_single(entry) or in_test(entry) or (load is not None and load.kind == "rm")
+
+
 def _can_pin(entry: SetGroup) -> bool:
     """Whether a failed repetition leaves the bar on the lifter, with nothing there to catch it."""
     exercise = entry.exercise
@@ -135,7 +143,18 @@ def _words_on(entry: SetGroup, ledger: Ledger) -> Iterator[str]:
     """What is noted on the line and on all that it stands in."""
     yield from notes_on(entry.prescription)
     yield ledger.programme.note
-    yield ledger.athlete.supervision if ledger.athlete else ""
+    yield entry.name
+    if ledger.athlete:
+        yield ledger.athlete.supervision
+        yield ledger.athlete.note
+    yield from (term.words for visit in ledger.visits for term in ledger.header.listed(visit.at))
+
+
+WAYS_OUT = (
+    "bail", "dump", "drop the bar", "collars off", "no collars", "monolift", "powerlifting", "combo rack",
+    "comp rack", "competition rack", "competition bench",
+)  # fmt: skip
+"""Further beginnings of words for a way out of a failed lift; racks for meets have pins."""
 
 
 @rule(
@@ -272,7 +291,8 @@ def _suiting(ledger: Ledger, exercise: Exercise) -> list[Exercise]:
 def stop_signs_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """Rehabilitation without a word on what to do about pain.
 
-    Looks for pain, stop and the like in every note and in how lines progress; wants them said once.
+    Looks for pain, stop and the like in every note, of the athlete too, and in how lines progress; wants them
+    said once.
 
     Flags:
         programme: Calf
@@ -287,7 +307,10 @@ def stop_signs_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]
         sessions: [{session: Daily, exercises: [{exercise: heel drop, sets: 3, reps: 15}]}]
     """
     stage = ledger.programme.rehabilitation
-    if stage is None or beginning(limits.names("words"))(_all_notes(ledger.programme)):
+    if stage is None:
+        return
+    texts = [*of_programme(ledger.programme), *(of_athlete(ledger.athlete) if ledger.athlete else ())]
+    if beginning((*limits.names("words"), *COMPLAINTS))(texts) or any(map(OUT_OF_TEN.search, texts)):
         return
     yield found(
         stage.places.get("stage", stage.place),
@@ -298,13 +321,11 @@ def stop_signs_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]
     )
 
 
-def _all_notes(programme: Programme) -> Iterator[str]:
-    yield programme.note
-    for line in programme.prescriptions():
-        yield from notes_on(line)
-        if line.progression is not None:
-            yield line.progression.when
-            yield line.progression.note
+COMPLAINTS = ("grumbl", "niggl", "flare", "swell", "swollen", "irritat", "twinge", "ease off", "back off")
+"""Further beginnings of words for what to look out for."""
+
+OUT_OF_TEN = re.compile(r"\b\d{1,2} ?(?:/|of|out of) ?10\b")
+"""A limit on a scale to ten."""
 
 
 @rule(

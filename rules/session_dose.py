@@ -5,6 +5,7 @@ from __future__ import annotations
 from math import ceil
 
 from ..lint.counting.counts import counted_lines
+from ..lint.counting.effort import FAST_KINDS
 from ..lint.counting.tally import ramp_up
 from ..lint.engine.limits import COUNTING, Condition, Option
 from ..lint.engine.registry import rule
@@ -57,8 +58,9 @@ def session_sets_for_muscle_high(week: Week, limits: Limits) -> Iterator[DraftFi
     """More hard sets for one muscle group in one session than are usually worth it.
 
     Counts hard sets of each session of a typical week, two sessions on one day as one, those in which the
-    muscle only helps as half, those on the clock where it is known how hard they are; wants no more than 12,
-    judged on the high end of a range. It points at the line that crosses the limit.
+    muscle only helps as half, those on the clock where it is known how hard they are; circuits, and what is
+    pushed or carried some way, are left out. Wants no more than 12, judged on the high end of a range. It
+    points at the line that crosses the limit.
 
     Flags:
         programme: Legs
@@ -84,7 +86,8 @@ def session_sets_for_muscle_high(week: Week, limits: Limits) -> Iterator[DraftFi
         if group in without:
             continue
         full = [day for day in days if day.sets(group, counting).high > most]
-        over = [(day, one) for day in full if (one := Excess(day, group, counting, most)).sets > 0]
+        each = [(day, Excess(day, group, counting, most, stations=False)) for day in full]
+        over = [(day, one) for day, one in each if one.sets > 0]
         if not over:
             continue
         day, worst = max(over, key=lambda one: one[1].sets)
@@ -122,9 +125,18 @@ def _also_in(counts: Iterable[Count]) -> Iterator[Related]:
     " no further. In a trial of 12 men ten sets of ten did no better than five.",
     sources=("krieger-2010", "hackett-2018", "amirthalingam-2017"),
     options=(
-        Option("most", 6, "hard sets of one exercise in a session: a note past it", "krieger-2010"),
+        Option(
+            "most",
+            10,
+            "hard sets of one exercise in a session: a note past it",
+            "ten sets of ten are a known plan, though they did no better than five (Amirthalingam and others"
+            " 2017)",
+        ),
         Condition(
-            "far", 10, "hard sets of one exercise in a session: a warning from there on", "hackett-2018"
+            "far",
+            15,
+            "hard sets of one exercise in a session: a warning from there on",
+            "common practice, no source: half as much again",
         ),
         Condition(
             "repetitions",
@@ -145,22 +157,25 @@ def exercise_sets_high(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     """Many hard sets of one exercise in one session.
 
     Counts sets of 5 or more repetitions with at most 3 in reserve, written or worked out, or of unknown
-    effort, of each exercise in each session of a typical week, two sessions on one day as one; more than 6
-    are a note, 10 or more a warning, judged on the high end of a range. Sets on the clock (``every``) count
-    only where their effort is known.
+    effort, of each exercise in each session of a typical week, two sessions on one day as one; more than 10
+    are a note, 15 or more a warning, judged on the high end of a range. Sets on the clock (``every``) count
+    only where their effort is known, and so do swings and the like, what has no load, and sets of as many as
+    possible.
 
     Flags:
         programme: Tens
         sessions:
           - session: Squat
             exercises:
-              - {exercise: back squat, sets: 10, reps: 10, load: 60 %}  # <- here
+              - {exercise: back squat, sets: 8, reps: 5, load: 75 %}
+              - {exercise: back squat, sets: 8, reps: 10, load: 60 %}  # <- here
 
     Passes:
         programme: Tens
         sessions:
           - session: Squat
             exercises:
+              - {exercise: back squat, sets: 4, reps: 5, load: 75 %}
               - {exercise: back squat, sets: 6, reps: 10, load: 60 %}
     """
     if not week.is_typical():
@@ -221,8 +236,15 @@ def _is_taxing(entry: SetGroup, limits: Limits) -> bool:
     if are_rounds_estimated(entry):
         return False
     if entry.reserve is None:
-        return not entry.prescription.on_clock
+        return not (entry.prescription.on_clock or _is_open(entry))
     return entry.reserve.low <= limits.number("hard set")
+
+
+def _is_open(entry: SetGroup) -> bool:
+    """Whether nothing shows that its sets are hard: as many as possible, no load, or swung and thrown."""
+    kind = entry.exercise.kind if entry.exercise else ""
+    open_ended = entry.work.reps is not None and entry.work.reps.open_last
+    return open_ended or kind in FAST_KINDS or entry.implement in ("bodyweight", "band", "")
 
 
 @rule(

@@ -23,6 +23,7 @@ if TYPE_CHECKING:
 
 MOST = Option("most", 6, "sets a week more for a muscle group: a note past it", "enes-2024")
 TINY = Condition("tiny", 4, "sets a week below which nothing is compared", "pelland-2026-min")
+SHARE = Condition("share", 50, "% more sets a week for a muscle group", "campos-2002")
 BACK = Option("weeks back", 4, "weeks in which the fullest is looked for", "common practice")
 
 
@@ -43,6 +44,7 @@ BACK = Option("weeks back", 4, "weeks in which the fullest is looked for", "comm
             "twice the step of Enes and others 2024, and the largest on file: 24 to 36 sets in one week"
             " (Campos and others 2002, beginners)",
         ),
+        SHARE,
         TINY,
         BACK,
         COUNTING,
@@ -54,6 +56,8 @@ def sets_step_large(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     Compares the hard sets of each week, helping ones as half, with the fullest of the four weeks before;
     wants no more than 6 above it. A note past that, a warning past 12. No phase and no rehabilitation hides a
     step; fewer than 4 sets are not compared with, and sets with 4 or more in reserve (RPE 6) bring no step.
+    Silent where it is less than half as much again, and where the hard sets of the whole week grow by 6 at
+    most: then work was moved from one muscle to another.
     Silent where an exercise that cannot be counted may have trained the muscle before.
 
     Flags:
@@ -148,10 +152,17 @@ def _most_of_all(weeks: Sequence[Week], group: str, kind: str) -> float:
     return max(week.sets(group, kind, hard=False).middle for week in weeks)
 
 
+def _all_told(week: Week) -> float:
+    """The hard sets of a week, light ones aside, all muscles together."""
+    return week.all_sets(hard=True).where(lambda entry: not _is_light(entry)).middle
+
+
 def _grown(week: Week, back: Sequence[Week], limits: Limits) -> list[Growth]:
     if not back or week.visits == back[-1].visits:
         return []  # a week like the one before it has grown by nothing
-    found = []
+    found: list[Growth] = []
+    if _all_told(week) - max(_all_told(other) for other in back) <= limits.number("most"):
+        return found  # one lift took another's place
     kind, most, tiny = limits.name("counting"), limits.number("most"), limits.number("tiny")
     for group in week.groups():
         count = week.sets(group, kind)
@@ -162,6 +173,8 @@ def _grown(week: Week, back: Sequence[Week], limits: Limits) -> list[Growth]:
             continue
         growth = Growth(group, fullest, count.where(lambda entry: not _is_light(entry)))
         if growth.count.middle <= most or fullest.middle < tiny or growth.by <= most:
+            continue
+        if growth.by < fullest.middle * limits.number("share") / 100:
             continue
         if week.sets(group, kind, hard=False).middle - _most_of_all(back, group, kind) <= most:
             continue  # the sets were there before, only easier

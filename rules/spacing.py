@@ -2,42 +2,30 @@
 
 from __future__ import annotations
 
-from math import ceil, inf
+from math import ceil
 
-from ..lint.body import catalogue
 from ..lint.counting.counts import counted_lines
-from ..lint.counting.credits import DIRECT
 from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, found
 from ..lint.model.naming import day_name
 from ..lint.wording.words import first_of, listed, plain, says
+from .hard_days import HARD_ACTIVITY, hard_days, needed
 from .offers import moving_apart, offering
 from .shared import LIFTS_OF_PARTS, as_name, capital
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Iterable, Iterator
+    from collections.abc import Iterator
 
-    from ..lint.counting.counts import Count
     from ..lint.counting.ledger import Ledger
-    from ..lint.counting.set_group import SetGroup
-    from ..lint.counting.tally import Tally
     from ..lint.counting.week import Week
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import DraftFinding, Severity
-    from ..lint.model.on_days import Activity
-    from ..lint.model.sessions import Session
+    from .hard_days import Day, HardWork
     from .offers import Offer
 
 HOURS_A_DAY = 24
-
-HARD_ACTIVITY = Option(
-    "hard activity",
-    ("high",),
-    "grades of load (low, moderate, high) that make a day hard for an area",
-    "common practice",
-)
 
 
 @rule(
@@ -72,6 +60,30 @@ HARD_ACTIVITY = Option(
             "common practice; thirteen highly trained men kept their repetitions on four hard days in a row"
             " (House and others, the journal not verified)",
         ),
+        Condition(
+            "between sessions",
+            1,
+            "repetitions in reserve at most, written or worked out, where both days are sessions",
+            "common practice, no source: what leaves more is done on days in a row, and meant",
+        ),
+        Condition(
+            "heavy",
+            80,
+            "% of the best lift from which a hard set counts between sessions, but for the advanced",
+            "common practice, no source",
+        ),
+        Condition(
+            "any order",
+            ("any order", "in a row", "back to back", "consecutive", "on purpose", "that is meant"),
+            "words in a note by which the days are the coach's choice: only a match is spoken of then",
+            "common practice",
+        ),
+        Condition(
+            "not for",
+            ("general health",),
+            "goals of programmes in which only a match is spoken of",
+            "common practice",
+        ),
         HARD_ACTIVITY,
         Option(
             "exempt",
@@ -99,7 +111,11 @@ def sessions_too_close(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]
 
     Counts direct sets with at most 3 repetitions in reserve, of the advanced with 1, day by day over the
     whole calendar; wants 48 hours between two days that hold 4 or more for a group, 72 where those of the
-    first go to failure. An activity that loads an area high makes its day hard for the muscle groups there;
+    first go to failure. Of two days with sessions, only sets count that are surely hard and heavy: with at
+    most 1 in reserve, or from 80 % of the best lift, with a bar, a machine or other weights, and of the
+    adductors none but their own exercises. So it says nothing of two sessions where health is the goal, or
+    a note says that the days stand in any order or in a row. An activity that loads an area high makes its
+    day hard for the muscle groups there, unless it takes place on three days a week and more;
     two activities are left to whoever plans them. Days without a date or weekday are left alone. Where both
     say the time of day, the hours between are counted from one beginning to the other. A weightlifter
     snatches, cleans, pulls and squats day after day: there only sets to failure are spoken of, in a note. One
@@ -110,22 +126,22 @@ def sessions_too_close(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]
         sessions:
           - session: Heavy
             day: monday
-            exercises: [{exercise: leg press, sets: 4, reps: 6}]
+            exercises: [{exercise: leg press, sets: 4, reps: 6, rir: 1}]
           - session: Light  # <- here
             day: tuesday
-            exercises: [{exercise: leg extension, sets: 4, reps: 12}]
+            exercises: [{exercise: leg extension, sets: 4, reps: 12, rir: 1}]
 
     Passes:
         programme: Legs
         sessions:
           - session: Heavy
             day: monday
-            exercises: [{exercise: leg press, sets: 4, reps: 6}]
+            exercises: [{exercise: leg press, sets: 4, reps: 6, rir: 1}]
           - session: Light
             day: wednesday
-            exercises: [{exercise: leg extension, sets: 4, reps: 12}]
+            exercises: [{exercise: leg extension, sets: 4, reps: 12, rir: 1}]
     """
-    days = _days(ledger, limits)
+    days = hard_days(ledger, limits)
     most = max(limits.number("hours"), limits.number("hours after failure"))
     near = ceil(most / HOURS_A_DAY)
     for index, later in enumerate(days):
@@ -133,12 +149,13 @@ def sessions_too_close(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]
             hours = _hours_between(before, later)
             if hours >= most:
                 continue
+            is_free = _is_free(before, later, limits)
             close = [
                 part
                 for part, work in later.hard.items()
                 if part in before.hard
-                and hours < limits.number(_needed(before.hard[part]))
-                and (work.sets or before.hard[part].sets)
+                and hours < limits.number(needed(before.hard[part]))
+                and _clash(work, before.hard[part], is_free=is_free)
             ]
             if not close or later.week.rehabilitation:
                 continue
@@ -147,6 +164,22 @@ def sessions_too_close(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]
                 close = [part for part in close if before.hard[part].failing]
             if close:
                 yield _too_close(before, later, close, days, hours, limits, "note" if is_daily else "warning")
+
+
+def _clash(one: HardWork, other: HardWork, *, is_free: bool) -> bool:
+    """Whether a session meets an activity, or another session where both are surely hard for it."""
+    if one.activity or other.activity:
+        return one.sets is not None or other.sets is not None
+    return one.surely and other.surely and not is_free
+
+
+def _is_free(before: Day, later: Day, limits: Limits) -> bool:
+    """Whether two sessions may stand close: nothing is at stake, or the coach says that they may."""
+    programme = later.week.programme
+    notes = [visit.session.note for day in (before, later) for visit in day.week.visits]
+    return programme.goal in limits.names("not for") or says(
+        limits.names("any order"), programme.note, later.week.block.note, *notes
+    )
 
 
 def _is_daily(ledger: Ledger, week: Week, limits: Limits) -> bool:
@@ -163,10 +196,10 @@ def _is_daily(ledger: Ledger, week: Week, limits: Limits) -> bool:
 
 
 def _too_close(
-    before: _Day,
-    later: _Day,
+    before: Day,
+    later: Day,
     close: list[tuple[str, str]],
-    days: list[_Day],
+    days: list[Day],
     hours: float,
     limits: Limits,
     severity: Severity,
@@ -174,7 +207,7 @@ def _too_close(
     programme = later.week.programme
     first, second = (day_name(programme.starts, day.number) for day in (before, later))
     groups = list(dict.fromkeys(group for group, _ in close))
-    needed = max((_needed(before.hard[part]) for part in close), key=limits.number)
+    hours_needed = max((needed(before.hard[part]) for part in close), key=limits.number)
     failing = [sets for part in close if (sets := before.hard[part].failing)]
     words = failing[0].parts[0].entry.worked_out_in_words if failing else ""
     to_failure = f" (to failure{f', {words}' if words else ''})" if failing else ""
@@ -188,24 +221,24 @@ def _too_close(
         f"{capital(first_of(_worst_first(groups, before, later)))} hard on {before.words(first, close)}"
         f"{to_failure} and {later.words(second, close)}, {plain(round(hours, 1))} h apart.",
         severity=severity,
-        wanted=limits.words("{:h}", needed),
+        wanted=limits.words("{:h}", hours_needed),
         change=f"Move {as_name(session.name)} further from {listed(activities)}, or keep it {least}."
         if activities
         else f"Move one day, or keep it {least}.",
         where=session.name,
-        edits=_apart(before, later, close, days, ceil(limits.number(needed) / HOURS_A_DAY)),
+        edits=_apart(before, later, close, days, ceil(limits.number(hours_needed) / HOURS_A_DAY)),
         subject=f"{first} {second}",
         related=counted_lines(
             *(sets for part in close for day in (before, later) if (sets := day.hard[part].sets))
         ),
         weeks=(movable.week.number,),
         group=listed(groups),
-        amount=Amount(hours, limits.number(needed), "h"),
+        amount=Amount(hours, limits.number(hours_needed), "h"),
         excess=len(groups),
     )
 
 
-def _apart(before: _Day, later: _Day, close: list[tuple[str, str]], days: list[_Day], apart: int) -> Offer:
+def _apart(before: Day, later: Day, close: list[tuple[str, str]], days: list[Day], apart: int) -> Offer:
     """Either session on a day that is far enough from all others that are hard for the same groups."""
     return offering(
         *(
@@ -216,7 +249,7 @@ def _apart(before: _Day, later: _Day, close: list[tuple[str, str]], days: list[_
     )
 
 
-def _as_hard(day: _Day, days: list[_Day]) -> list[int]:
+def _as_hard(day: Day, days: list[Day]) -> list[int]:
     """The other days of its week that are hard for one of its groups."""
     return [
         one.number
@@ -225,7 +258,7 @@ def _as_hard(day: _Day, days: list[_Day]) -> list[int]:
     ]
 
 
-def _hours_between(before: _Day, later: _Day) -> float:
+def _hours_between(before: Day, later: Day) -> float:
     """The hours between two days: from the last start to the first, where all of these are written."""
     hours = (later.number - before.number) * HOURS_A_DAY
     if not later.tells_hours:
@@ -234,128 +267,7 @@ def _hours_between(before: _Day, later: _Day) -> float:
     return hours + min(ends) - max(starts) if starts and ends else float(hours)
 
 
-def _worst_first(groups: list[str], *days: _Day) -> list[str]:
+def _worst_first(groups: list[str], *days: Day) -> list[str]:
     """The groups by the hard sets of the days, the most first."""
     work = [(group, hard.sets.middle) for day in days for (group, _), hard in day.hard.items() if hard.sets]
     return sorted(groups, key=lambda group: -sum(sets for one, sets in work if one == group))
-
-
-class _HardWork:
-    """What makes a day hard for a group: its hard sets, those that fail where enough do; or an activity."""
-
-    def __init__(self, sets: Count | None, failing: Count | None, activity: str = "") -> None:
-        self.sets = sets
-        self.failing = failing
-        self.activity = activity
-
-
-class _Day:
-    """A day of the calendar by its number, with what is hard on it by group and side.
-
-    ``tells_hours`` says whether any of its sessions has a time of day.
-    """
-
-    def __init__(
-        self, number: int, week: Week, hard: dict[tuple[str, str], _HardWork], *, tells_hours: bool = False
-    ) -> None:
-        self.number = number
-        self.week = week
-        self.hard = hard
-        self.tells_hours = tells_hours
-
-    def starts(self) -> list[float]:
-        """The hours at which the sessions begin that make it hard; none where one of them does not say."""
-        visits = {
-            part.visit for work in self.hard.values() for part in (work.sets.parts if work.sets else ())
-        }
-        known = [visit.hour for visit in visits]
-        if any(work.activity for work in self.hard.values()):
-            return []
-        return [hour for hour in known if hour is not None] if None not in known else []
-
-    def activities(self, parts: Iterable[tuple[str, str]]) -> list[str]:
-        """The activities that make it hard for some of the groups."""
-        return list(dict.fromkeys(name for part in parts if (name := self.hard[part].activity)))
-
-    def session(self, parts: Iterable[tuple[str, str]]) -> Session | None:
-        """The first session that makes it hard for one of the groups."""
-        counts = [sets for part in parts if (sets := self.hard[part].sets)]
-        return counts[0].parts[0].visit.session if counts else None
-
-    def words(self, name: str, parts: Iterable[tuple[str, str]]) -> str:
-        """``Saturday (match)``."""
-        activities = self.activities(parts)
-        return f"{name} ({listed(activities)})" if activities else name
-
-
-def _days(ledger: Ledger, limits: Limits) -> list[_Day]:
-    """Every day with a session or an activity, in order, with what is hard on it."""
-    days: dict[int, _Day] = {}
-    advanced = ledger.level == "advanced"
-    most_left = limits.number("hard set of the advanced" if advanced else "hard set")
-    for number, week, tally in ledger.training_days():
-        hard = dict(ledger.recall(_hard_groups, tally, limits, most_left))
-        days[number] = _Day(number, week, hard, tells_hours=any(one.session.hours for one in tally.visits))
-    for number, week, activity in ledger.activities():
-        day = days.setdefault(number, _Day(number, week, {}))
-        for group in loaded(activity, limits):
-            for side in ("left", "right"):
-                day.hard.setdefault((group, side), _HardWork(None, None, activity.name))
-    return sorted(days.values(), key=lambda day: day.number)
-
-
-def _hard_groups(day: Tally, limits: Limits, most_left: float) -> dict[tuple[str, str], _HardWork]:
-    """Muscle groups, with the side, for which a day is hard: one leg rests while the other works."""
-    least, exempt = limits.number("hard day"), limits.names("exempt")
-    hard = {}
-    known = [entry for _, entry in day.entries() if entry.exercise is not None]
-    tiring = {entry for entry in known if _leaves(entry) <= most_left}
-    failed = {entry for entry in tiring if entry.effort.failing}
-    for group in day.groups_from(least, DIRECT):
-        if group in exempt or day.sets(group, DIRECT).middle < least:
-            continue
-        for sides in (("left",), ("right",)) if day.one_sided else (("left", "right"),):
-            side = sides[0] if day.one_sided else ""
-            sets = day.sets(group, DIRECT, side=side)
-            if len(tiring) < len(known):
-                sets = sets.where(lambda entry: entry in tiring)
-            if sets.middle >= least:
-                failing = sets.where(lambda entry: entry in failed) if failed else None
-                work = _HardWork(sets, failing if failing and failing.middle >= least else None)
-                hard.update({(group, side): work for side in sides})
-    return hard
-
-
-def loaded(activity: Activity, limits: Limits) -> list[str]:
-    """Muscle groups that an activity loads so much that its day is hard for them."""
-    grades = limits.names("hard activity")
-    muscles = {
-        muscle
-        for area, grade in activity.loads
-        if grade in grades
-        for muscle in catalogue.area(area.words) or ()
-    }
-    return [group for group, members in catalogue.groups.items() if muscles.intersection(members)]
-
-
-def _needed(work: _HardWork) -> str:
-    """The limit for the hours after it."""
-    return "hours after failure" if work.failing else "hours"
-
-
-def _leaves(entry: SetGroup) -> float:
-    """Fewest repetitions in reserve, written or worked out; none where effort is not known.
-
-    Many repetitions with a band, or with no more than a light exercise asks, are not hard unless somebody
-    says so: nothing shows what such sets leave.
-    """
-    if entry.reserve:
-        return entry.reserve.low
-    return inf if _is_light_work(entry) else 0.0
-
-
-def _is_light_work(entry: SetGroup) -> bool:
-    """Whether many repetitions are done with a band, or with the body alone in a light exercise."""
-    light = entry.exercise is not None and entry.exercise.capacity == "light"
-    unloaded = entry.implement == "band" or (entry.implement == "bodyweight" and light)
-    return unloaded and entry.slot == "light" and not entry.to_failure

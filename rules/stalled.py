@@ -7,8 +7,8 @@ from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, Related, found
 from ..lint.model.naming import exercise_name, line_name
 from ..lint.wording.words import first_of, plain, says, week_list
+from .load_steps import load_in_words
 from .offers import adding_key, in_one_edit, writing
-from .weekly_steps import load_in_words
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -66,11 +66,12 @@ if TYPE_CHECKING:
 def nothing_changes(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """Lifts that stay the same for more than eight weeks with no progression stated.
 
-    Looks at exercises with a load on the line, follows all of their lines from week to week, deloads aside,
-    and wants sets, repetitions, load or effort to change within 8 weeks. A range of repetitions or load, an
-    open set, a repetition maximum, a stated progression or a note on one leaves room to move; so does a line
-    without a load, which the lifter chooses; and where another lift of the same pattern moves on, this one is
-    taken for its practice. One note a programme. In season keeping up is enough.
+    Looks at exercises with a load on the line that is more than the body, follows all of their lines from
+    week to week, deloads aside, and wants sets, repetitions, load or effort to change within 8 weeks. A range
+    of repetitions or load, an open set, a repetition maximum, a stated progression or a note on one leaves
+    room to move; so does a line without a load, which the lifter chooses; and where another lift of the same
+    pattern moves on, this one is taken for its practice. One note a programme. In season keeping up is
+    enough.
 
     Flags:
         programme: Press
@@ -89,7 +90,7 @@ def nothing_changes(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
               - {exercise: bench press, sets: 3, reps: 5, load: 60 kg}
     """
     weeks = [week for week in ledger.typical_weeks() if week.phase not in limits.names("phases")]
-    if says(limits.names("moves"), ledger.programme.note):
+    if says((*limits.names("moves"), *ELSEWHERE), ledger.programme.note):
         return
     runs = _runs(weeks, limits.names("moves"))
     still = [
@@ -158,11 +159,21 @@ def _is_fixed(entry: SetGroup, moves: tuple[str, ...]) -> bool:
     load, reps = work.load, work.reps
     if load is None or _is_open(load) or line.progression is not None:
         return False
+    if load.kind in ("bodyweight", "share") and not load.added:
+        return False
     if any(value.low != value.high for value in load.values):
         return False
     if reps is not None and (reps.open_last or any(one.low != one.high for one in reps.sets)):
         return False
-    return not says(moves, line.note, line.session.note, line.session.block.note)
+    return not says((*moves, *ELSEWHERE), line.note, line.session.note, line.session.block.note)
+
+
+ELSEWHERE = (
+    "steigern", "steigerung", "erhöhen", "mehr", "schwerer", "augmenter", "augmente", "ajouter", "plus lourd",
+    "subir", "sube", "aumentar", "más peso", "up a pin", "go up", "goes up", "move up", "moves up",
+    "when easy", "feels easy", "too easy", "each time", "every time", "log", "logbook", "build",
+)  # fmt: skip
+"""The same in other words and languages (common practice, no source)."""
 
 
 def _is_open(load: Load) -> bool:

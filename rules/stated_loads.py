@@ -9,8 +9,8 @@ from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, Related, found
 from ..lint.model.naming import line_name
 from ..lint.wording.words import first_of, plain, says
-from .offers import adding_key, in_one_edit, writing
-from .shared import names_of, of_one_lift
+from .offers import in_one_edit, writing
+from .shared import of_one_lift
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -23,90 +23,7 @@ if TYPE_CHECKING:
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import DraftFinding, Edit
     from ..lint.model.athlete import BestLift
-    from ..lint.model.sessions import Prescription
     from .offers import Offer
-
-
-BARS = ("barbell", "trap bar", "guided bar")
-"""What is loaded with plates."""
-
-
-@rule(
-    "load-and-effort-missing",
-    family="load",
-    severity="note",
-    confidence="common practice",
-    why="A lifter who is told neither load nor effort has to guess; nor can a review tell how hard it is.",
-    sources=(),
-    options=(Condition("share", 33, "% of the lines with a bar that may be left open", "common practice"),),
-)
-def load_and_effort_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
-    """Lines that say neither load nor effort.
-
-    Looks at lifts over several joints with a bar, outside peak weeks: what is small, or held in the hands, is
-    chosen by feel everywhere. Wants a load, an RM, a RIR, an RPE, a velocity, sets that go on to what is
-    possible, or a load or an effort elsewhere on the same lift. Silent where it is
-    a third of such lines at most: whoever loads the others has left these open on purpose. One note a
-    programme, which counts the lines.
-
-    Flags:
-        programme: Press
-        sessions:
-          - session: Push
-            exercises:
-              - {exercise: bench press, sets: 3, reps: 8}  # <- here
-              - {exercise: push-up, sets: 3, reps: 8}
-
-    Passes:
-        programme: Press
-        sessions:
-          - session: Push
-            exercises:
-              - {exercise: bench press, sets: 3, reps: 8, rir: 2}
-              - {exercise: push-up, sets: 3, reps: 8}
-    """
-    lines: dict[Prescription, SetGroup] = {}
-    told = {entry.exercise for _, entry in ledger.entries() if entry.work.load or entry.stated_effort}
-    for week in ledger.weeks:
-        for _, entry in week.entries() if not week.is_peak else ():
-            if entry.exercise not in told and _says_nothing(entry):
-                lines.setdefault(entry.prescription, entry)
-    if len(lines) <= limits.number("share") / 100 * _with_a_bar(ledger):
-        return
-    first, *others = sorted(lines, key=_in_file)
-    number = "1 line says" if len(lines) == 1 else f"{len(lines)} lines say"
-    yield found(
-        first.place,
-        f"{number} neither load nor effort: {first_of(names_of(lines[line] for line in (first, *others)))}.",
-        wanted="a load, RM, RIR or RPE for each",
-        change="Write one, such as `rir: 2`.",
-        where=line_name(first),
-        edits=in_one_edit("add rir: 2", [adding_key(line.place, "rir: 2") for line in (first, *others)]),
-        amount=Amount(len(lines), 0, "lines"),
-        related=tuple(Related(line.place, line_name(line)) for line in others),
-    )
-
-
-def _with_a_bar(ledger: Ledger) -> int:
-    """Lines of lifts over several joints with a bar."""
-    return len(
-        {entry.prescription for _, entry in ledger.entries() if entry.compound and entry.implement in BARS}
-    )
-
-
-def _in_file(line: Prescription) -> tuple[int, int]:
-    return line.place.start, line.order
-
-
-def _says_nothing(entry: SetGroup) -> bool:
-    exercise, work = entry.exercise, entry.work
-    if exercise is None or exercise.kind != "dynamic" or entry.implement not in BARS or not entry.compound:
-        return False
-    if work.load is not None or entry.stated_effort or work.velocity is not None:
-        return False
-    open_ended = work.reps is not None and work.reps.open_last
-    unread = entry.prescription.unread & {"load", "rir", "rpe"}
-    return not (open_ended or unread or entry.prescription.velocity_loss) and entry.sets.high > 0
 
 
 # Best lifts and top sets

@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 from ..lint.body import catalogue
+from ..lint.body.equipment import LOADED
 from ..lint.counting.counts import counted_lines
 from ..lint.counting.credits import TOTAL
 from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, Related, found
 from ..lint.model.naming import day_name, line_name
-from ..lint.wording.words import counted_noun, listed
+from ..lint.wording.words import counted_noun, listed, says
 from .offers import moving
 from .shared import DAYS_A_WEEK, as_name, capital, free_day, is_cut_short
 
@@ -43,6 +44,9 @@ if TYPE_CHECKING:
             " days a week and by 13 % with one; one day in season: common practice, no source",
             by=(({"phase": "in-season"}, 1),),
         ),
+        Condition(
+            "once a week", ("deadlift",), "words in names of lifts trained once a week", "common practice"
+        ),
     ),
     stands_back=("rehabilitation", "peak"),
 )
@@ -52,7 +56,7 @@ def frequency_low(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     Counts the days of typical weeks on which hard sets train a muscle among the priorities, helping sets
     included, or a lift among them or a close variant of it; sessions without a day count for a day each.
     Wants two in some week of the block, one in season. A priority that is not trained at all is for
-    other rules to say.
+    other rules to say. Silent for deadlifts, once a week by custom, and for muscles that an activity loads.
 
     Flags:
         programme: Strength
@@ -86,7 +90,7 @@ def frequency_low(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     block = week.weeks_of_block()
     for term in week.programme.priority:
         count = _training(week, term)
-        if not count or _may_hide(week, term):
+        if not count or _may_hide(week, term) or _is_once_a_week(week, term, limits):
             continue
         if max(_training(other, term).occasions() for other in block) >= least:
             continue
@@ -105,6 +109,19 @@ def frequency_low(week: Week, limits: Limits) -> Iterator[DraftFinding]:
             related=counted_lines(count, of=f"{count} sets"),
             excess=-count.occasions(),
         )
+
+
+def _is_once_a_week(week: Week, term: Term, limits: Limits) -> bool:
+    """Whether a priority is trained once a week by custom, or on further days by an activity."""
+    lift = week.programme.known.exercise(term.words)
+    if lift is not None and says(limits.names("once a week"), lift.name):
+        return True
+    return any(
+        {*(catalogue.area(term.words) or ())}.intersection(catalogue.area(area.words) or ())
+        for activity in week.activities
+        for area, grade in activity.loads
+        if grade != "low"
+    )
 
 
 ANOTHER_DAY = "Agree on another day with the athlete and write it under `days`, or waive this."
@@ -272,8 +289,8 @@ def rest_day_missing(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     """A week without a day off.
 
     Counts the days that hold hard sets, and those of activities rated harder than 3 of 10; wants at least one
-    day of the week without either. Activities without a stated effort are taken as easy, and sessions without
-    a day are left alone.
+    day of the week without either. Activities without a stated effort are taken as easy; left alone are
+    sessions without a day, and work with the body alone where health is the goal.
 
     Flags:
         programme: Every day
@@ -296,6 +313,9 @@ def rest_day_missing(week: Week, limits: Limits) -> Iterator[DraftFinding]:
             exercises: [{exercise: leg press, sets: 2, reps: 8}]
     """
     lifting = {day: sets for day, tally in week.days() if (sets := tally.all_sets(hard=True))}
+    loaded = any(one.implement in LOADED for _, one in week.entries())
+    if not loaded and week.programme.goal == "general health":
+        return
     easy = limits.number("easy activity")
     other = {
         day
@@ -344,8 +364,8 @@ def rest_day_missing(week: Week, limits: Limits) -> Iterator[DraftFinding]:
 def older_adult_days(week: Week, ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """Fewer than two training days a week for an athlete of 65 or over.
 
-    Counts the days of typical weeks that hold a session, one without a day for a day; wants two. One week
-    alone with fewer sessions than those around it, a holiday, is left alone.
+    Counts the days of typical weeks that hold a session, one without a day for a day; wants two. Leaves alone
+    a week with fewer sessions than those around it, a holiday, and one with an activity, be it a class.
 
     Flags:
         programme: Strong at seventy
@@ -367,7 +387,7 @@ def older_adult_days(week: Week, ledger: Ledger, limits: Limits) -> Iterator[Dra
     if athlete is None or athlete.age is None or athlete.age < limits.number("age") or not week.is_typical():
         return
     days = len({visit.day or visit for visit in week.visits if visit.own})
-    if not days or days >= limits.number("least days") or is_cut_short(week, ledger):
+    if not days or days >= limits.number("least days") or is_cut_short(week, ledger) or week.activities:
         return
     session = next(visit.session for visit in week.visits if visit.own)
     yield found(

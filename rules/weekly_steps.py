@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from functools import lru_cache
+from itertools import accumulate, pairwise
+from math import inf
 
 from ..lint.counting.change import slip_in, weeks_of_lines
 from ..lint.counting.set_group import WITH_BODY
@@ -11,9 +12,21 @@ from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, Related, found
 from ..lint.model.naming import line_name
 from ..lint.model.quantities import load as read_load
-from ..lint.wording.words import counted_noun, plain, says
+from ..lint.wording.words import counted_noun, plain
+from .load_steps import (
+    STEPS,
+    Step,
+    is_light,
+    load_in_words,
+    middle_repetitions,
+    smallest_of_implement,
+    step_between,
+    stepped,
+    unit_of_both,
+    variant_of,
+)
 from .offers import writing
-from .shared import is_test, may_be_a_kettlebell
+from .shared import is_test
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -25,155 +38,7 @@ if TYPE_CHECKING:
     from ..lint.engine.limits import Limits, Named
     from ..lint.findings.finding import DraftFinding
     from ..lint.model.progression import Progression
-    from ..lint.model.quantities import Load
-    from ..lint.model.sessions import Prescription, Work
-
-STEPS = (
-    Condition(
-        "like repetitions", 1, "repetitions apart at most: sets that can be compared", "common practice"
-    ),
-    Option(
-        "a repetition",
-        4,
-        "% more for each repetition fewer, done or left in reserve",
-        "a trial's protocol: 2 % for half a point of RPE, which is half a repetition (Helms and others 2023)",
-    ),
-    Option(
-        "smallest step",
-        {
-            "barbell": 5,
-            "trap bar": 5,
-            "guided bar": 5,
-            "dumbbell": 2,
-            "kettlebell": 4,
-            "machine": 5,
-            "cable": 5,
-            "plate": 5,
-            "sandbag": 5,
-        },
-        "kg by implement, for each one held",
-        "common practice, no source: what gyms stock; a handbook's steps run from 1 to 7 kg (the"
-        " larger from memory)",
-    ),
-    Option(
-        "other step",
-        2.5,
-        "kg for any other implement",
-        "between the handbook's steps of 1 to 2 kg and 2 to 4 kg (Essentials of Strength Training and"
-        " Conditioning, read second-hand)",
-    ),
-)
-"""What makes a step in load large, beside the percentage."""
-
-"""Words for what an athlete has to hold in one hand."""
-
-VARIANTS = (
-    ("tempo", "slow", "slowly", "eccentric", "eccentrics", "negative", "negatives"),
-    ("paused", "pause", "pauses", "count", "dead stop", "dead-start"),
-    ("speed", "fast", "dynamic", "explosive", "dynamic effort"),
-    ("back-off", "backoff", "back off", "drop"),
-    ("light", "lighter", "easy", "technique", "recovery", "volume"),
-    ("heavy", "heavier", "top", "max", "opener", "openers"),
-    ("deficit", "block", "blocks", "pin", "pins", "partial", "partials", "board", "half", "quarter"),
-    ("band", "bands", "banded", "chain", "chains"),
-    ("1 1/4", "1 1/2", "one and a quarter", "one and a half"),
-    ("close", "narrow", "wide"),
-    ("sling", "belt", "beltless", "no belt", "wraps"),
-)
-"""Words in a name by which one lift is done otherwise, at other loads (common practice, no source)."""
-
-SLOW = 3
-"""Seconds of a phase, from which a tempo is slower than lifting as usual (common practice, no source)."""
-
-
-class Step:
-    """A step in load from one entry to a later one: ``up`` by so much %, where ``most`` would do.
-
-    ``wanted`` is empty where it is small enough.
-    """
-
-    def __init__(self, before: SetGroup, up: float, most: float, wanted: str) -> None:
-        self.before = before
-        self.up = up
-        self.most = most
-        self.wanted = wanted
-
-
-def step_between(entry: SetGroup, earlier: Iterable[SetGroup], limits: Limits) -> Step | None:
-    """The step from the heaviest like set among earlier ones, where it is too large from each of them."""
-    steps = []
-    for before in earlier:
-        if before.fast_tempo != entry.fast_tempo:
-            continue
-        was, now = _reps(before.work), _reps(entry.work)
-        if was is None or now is None or abs(now - was) > limits.number("like repetitions"):
-            continue
-        unit = next((unit for unit in entry.measured if before.measured.get(unit)), "")
-        if unit:
-            steps.append(_stepped(before, entry, unit, max(was - now, 0.0), limits))
-            if not steps[-1].wanted:
-                return None
-    return min(steps, key=lambda step: step.up, default=None)
-
-
-def _stepped(before: SetGroup, entry: SetGroup, unit: str, fewer: float, limits: Limits) -> Step:
-    """The step to a set that is ``fewer`` repetitions shorter."""
-    was, now = before.measured[unit], entry.measured[unit]
-    harder = fewer + _nearer_to_failure(before, entry)
-    share = limits.number("step") + limits.number("a repetition") * harder
-    by_share = was * share / 100
-    smallest, pieces = _smallest(entry, limits), load_in_words(entry.work).pieces
-    kilograms = limits.number(smallest) * pieces if unit in ("mass", WITH_BODY) else 0.0
-    stock = entry.programme.stock(entry.implement) if unit == "mass" else None
-    following = stock.after(was / pieces) if stock else None
-    if following is not None:
-        kilograms = max(kilograms, following * pieces - was)
-    up = 100 * (now / was - 1)
-    most = 100 * max(by_share, kilograms) / was
-    if round(now - was - max(by_share, kilograms), 6) <= 0:
-        return Step(before, up, most, "")
-    if by_share < kilograms:
-        allowed = f"{plain(kilograms)} kg"
-        each = "{:kg}" if pieces == 1 else "{:kg} for each one held"
-        return Step(before, up, most, _wanted(allowed, limits, (each, smallest)))
-    of: list[tuple[str, Named]] = [("{:%}", "step")]
-    if harder:
-        of.append(("{:%} for each repetition fewer", "a repetition"))
-    return Step(before, up, most, _wanted(f"{plain(share)} %", limits, *of))
-
-
-def _wanted(allowed: str, limits: Limits, *of: tuple[str, Named]) -> str:
-    return limits.worked_out(f"at most {allowed} more", *of)
-
-
-def _reps(work: Work) -> float | None:
-    """The middle of the repetitions of a set."""
-    reps = work.reps.a_set() if work.reps else None
-    return reps.middle if reps else None
-
-
-def _nearer_to_failure(before: SetGroup, entry: SetGroup) -> float:
-    """By how many repetitions less are left in reserve, where both are written."""
-    was, now = before.written_reserve, entry.written_reserve
-    return max(was.middle - now.middle, 0.0) if was is not None and now is not None else 0.0
-
-
-def _smallest(entry: SetGroup, limits: Limits) -> Named:
-    """The limit for the smallest step, in kg, of each thing that is held.
-
-    What is usually done with a dumbbell may be done with a kettlebell.
-    """
-    steps = limits.table("smallest step")
-    implement = entry.implement or next((one for one in steps if says((one,), entry.name)), "")
-    if implement == "dumbbell" and may_be_a_kettlebell(entry):
-        implement = "kettlebell"
-    return ("smallest step", implement) if implement in steps else "other step"
-
-
-def load_in_words(work: Work) -> Load:
-    """The load of a line that has one."""
-    assert work.load is not None
-    return work.load
+    from ..lint.model.sessions import Prescription
 
 
 @rule(
@@ -187,6 +52,8 @@ def load_in_words(work: Work) -> Load:
     options=(
         Option("step", 10, "% from one week to the next", "acsm-2009"),
         *STEPS,
+        Condition("light", 60, "% of the best lift, below which a step asks little", "common practice"),
+        Condition("doubled", 80, "% more, from which a step is a slip whatever the load", "common practice"),
     ),
 )
 def load_step_large(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
@@ -195,11 +62,15 @@ def load_step_large(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     Compares each load with the loads of the same exercise in all earlier weeks, at repetitions no more than
     one apart; sets lifted as fast as possible (X), and lines whose name or tempo says that the lift is done
     otherwise (paused, tempo, light, back-off), only with others of their kind. Wants it no more than 10 %
-    above the heaviest of them, and 4 % more for each repetition that it is shorter or nearer to failure; or
-    no more than the next step of the implement, where that is larger. A step after one odd week is held
-    against both weeks. A stated progression is held against the same limit. Repetition maxima, labels, and
-    bodyweight loads without a body mass are left alone, as are maximal singles, and all singles in a phase
-    `test`; no other phase and no rehabilitation hides a step.
+    above the heaviest of them, 20 % after two weeks at that load, and 4 % more for each repetition that it is
+    shorter or nearer to failure; or no more than the next step, where that is larger: that of the implement,
+    10 kg for both legs. A step after one odd week is held against both weeks. Left alone are like steps that
+    are not steep, loads that go up and down in turn, loads that are light for the lifter (under 60 % of the
+    best lift; else under body mass, for arms and one leg half of it), unless they nearly double, repetition
+    maxima, labels, bodyweight loads without a body mass, maximal singles, and all singles in a phase `test`.
+    What leaves and returns is one finding each, all other steps are one together: a note in a return, and
+    where the step is not steep and nobody knows how heavy it is. A stated progression is held against the
+    same limit. No rehabilitation hides a step.
 
     Flags:
         programme: Squat
@@ -210,7 +81,7 @@ def load_step_large(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
               - exercise: back squat
                 sets: 3
                 reps: 5
-                load: {1: 100 kg, 2: 105 kg, 3: 120 kg}  # <- here
+                load: {1: 100 kg, 2: 105 kg, 3: 125 kg}  # <- here
 
     Passes:
         programme: Squat
@@ -223,18 +94,42 @@ def load_step_large(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
                 reps: 5
                 load: {1: 100 kg, 2: 105 kg, 3: 115 kg}
     """
-    for step, entry, number in ledger.recall(_large_steps, ledger.weeks, limits):
-        around = _around(ledger, entry, number)
-        if not _after_a_slip(around, limits):
-            yield _too_large(step, entry, number, _back_to(around, limits))
+    stay: list[_Large] = []
+    for large in ledger.recall(_large_steps, ledger.weeks, limits):
+        around = _around(ledger, large.entry, large.week)
+        if _after_a_slip(around, limits) or _is_meant(large, around, limits):
+            continue
+        if back := _back_to(around, limits):
+            yield _too_large(ledger, [large], back)
+        else:
+            stay.append(large)
+    if stay:
+        yield _too_large(ledger, sorted(stay, key=lambda large: large.step.most - large.step.up))
     yield from _stated_steps(ledger, limits)
 
 
-def _large_steps(weeks: tuple[Week, ...], limits: Limits) -> list[tuple[Step, SetGroup, int]]:
+class _Large:
+    """A step that is too large, with the entry that it leads to and the number of its week."""
+
+    def __init__(self, step: Step, entry: SetGroup, week: int) -> None:
+        self.step = step
+        self.entry = entry
+        self.week = week
+
+    def words(self) -> str:
+        """``bench press goes from 60 kg to 75 kg at 5 repetitions, 25 % up``."""
+        was, now = load_in_words(self.step.before.work).words, load_in_words(self.entry.work).words
+        assert self.entry.work.reps is not None
+        reps = counted_noun(str(self.entry.work.reps.a_set()), "repetition")
+        return f"{self.entry.name} goes from {was} to {now} at {reps}, {self.step.up:.0f} % up"
+
+
+def _large_steps(weeks: tuple[Week, ...], limits: Limits) -> list[_Large]:
     """Steps that are too large, each with its entry and the number of its week."""
     if not any(entry.work.load for week in weeks for _, entry in week.entries()):
         return []
     earlier: dict[object, dict[SetGroup, tuple[bool, ...]]] = {}
+    held: dict[object, set[int]] = {}  # the weeks of each load
     slips: set[object] = set()  # of the week before: what should stand there, nobody knows
     large = []
     for week in weeks:
@@ -243,41 +138,37 @@ def _large_steps(weeks: tuple[Week, ...], limits: Limits) -> list[tuple[Step, Se
             known = earlier.setdefault(name, {})
             so_far = dict(known)  # what went up within the week went up in steps, too
             for entry in entries:
-                variant = known[entry] if entry in known else _variant(entry)
+                variant = known[entry] if entry in known else variant_of(entry)
                 is_new = known and entry not in known and name not in slips
                 if is_new and entry.measured and not is_test(entry):
                     alike = [one for one, other in so_far.items() if other == variant]
-                    step = step_between(entry, alike, limits)
+                    lasting = [(one, len(held.get(_load(one), ()))) for one in alike]
+                    step = step_between(entry, lasting, limits)
                     if step and not _follows_its_line(entry, alike, limits):
-                        large.append((step, entry, week.number))
+                        large.append(_Large(step, entry, week.number))
                 so_far[entry] = variant
+                held.setdefault(_load(entry), set()).add(week.number)
             if not week.is_deload:
                 earlier[name] = so_far
         slips = {entry.exercise for _, entry in week.entries() if not entry.meant}
     return large
 
 
-def _variant(entry: SetGroup) -> tuple[bool, ...]:
-    """How an entry's lift is done, by its name and tempo: a paused squat is no earlier form of a squat."""
-    slow, *others = _said_of(entry.name)
-    return (slow or any(phase and phase >= SLOW for phase in entry.work.tempo or ()), *others)
-
-
-@lru_cache(maxsize=4000)
-def _said_of(name: str) -> tuple[bool, ...]:
-    return tuple(says(words, name) for words in VARIANTS)
+def _load(entry: SetGroup) -> object:
+    """The lift of an entry with its load: what may be kept for weeks."""
+    return (entry.exercise or entry.name.casefold(), *entry.measured.items())
 
 
 def _follows_its_line(entry: SetGroup, earlier: Iterable[SetGroup], limits: Limits) -> bool:
     """Whether the step is small from longer sets of its own line, where only another line has sets alike."""
     for before in earlier:
-        was, now = _reps(before.work), _reps(entry.work)
-        unit = next((unit for unit in entry.measured if before.measured.get(unit)), "")
+        was, now = middle_repetitions(before.work), middle_repetitions(entry.work)
+        unit = unit_of_both(before, entry)
         if not unit or was is None or now is None or was < now or _line(before) != _line(entry):
             continue
         if (
             before.fast_tempo == entry.fast_tempo
-            and not _stepped(before, entry, unit, was - now, limits).wanted
+            and not stepped(before, entry, unit, was - now, limits).wanted
         ):
             return True
     return False
@@ -287,13 +178,38 @@ def _line(entry: SetGroup) -> tuple[str, str]:
     return entry.prescription.session.name, entry.name.casefold()
 
 
-def _too_large(step: Step, entry: SetGroup, week: int, back: str) -> DraftFinding:
-    was, now = load_in_words(step.before.work).words, load_in_words(entry.work).words
-    assert entry.work.reps is not None
-    reps = counted_noun(str(entry.work.reps.a_set()), "repetition")
+def _is_meant(large: _Large, around: _Around, limits: Limits) -> bool:
+    """Whether a step is part of a plan, or on a light load: neither a slip nor more than can be borne.
+
+    What comes near to doubling is a slip all the same.
+    """
+    light, back = is_light(large.entry, limits), _back_to(around, limits)
+    if large.step.up >= limits.number("doubled") and large.step.up >= 2 * large.step.most:
+        return False
+    if light:
+        return not back
+    if around.is_a_wave():
+        return True
+    return large.step.up <= STEEP * large.step.most and around.has_like_steps(large)
+
+
+def _is_sure(ledger: Ledger, large: _Large) -> bool:
+    """Whether a step is steep, or heavy for all that is known, and no way back to old strength."""
+    if ledger.weeks[large.week - 1].phase == "return":
+        return large.step.up >= 2 * large.step.most
+    is_known = large.entry.percent is not None or ledger.header.body_mass is not None
+    return is_known or large.step.up > STEEP * large.step.most
+
+
+def _too_large(ledger: Ledger, steps: list[_Large], back: str = "") -> DraftFinding:
+    """One finding on some steps, the worst of them first."""
+    first, *others = steps
+    step, entry = first.step, first.entry
+    also = f"; {counted_noun(len(others), 'more step')} as large" if others else ""
     return found(
         entry.work.places["load"],
-        f"{entry.name} goes from {was} to {now} at {reps}, {step.up:.0f} % up{back}.",
+        f"{first.words()}{back}{also}.",
+        severity="warning" if back or any(_is_sure(ledger, one) for one in steps) else "note",
         wanted=step.wanted,
         change="Correct it if it is a slip, or take smaller steps."
         if back
@@ -302,29 +218,71 @@ def _too_large(step: Step, entry: SetGroup, week: int, back: str) -> DraftFindin
         group=entry.name,
         line=entry.prescription.place,
         amount=Amount(step.up, step.most, "% more"),
-        related=(Related(step.before.work.places["load"], f"before: {was}"),),
-        weeks=(week,),
+        related=(
+            Related(step.before.work.places["load"], f"before: {load_in_words(step.before.work).words}"),
+            *(Related(one.entry.work.places["load"], one.words()) for one in others),
+        ),
+        weeks=tuple(sorted({one.week for one in steps})),
         edits=writing(entry.work.places["load"], step.before.work.places["load"].excerpt) if back else (),
         excess=step.up,
     )
 
 
 class _Around:
-    """An entry with what its line holds in the two weeks before, the latest first, and in the week after."""
+    """An entry with what its line holds in the two weeks before, the latest first, and in the weeks after.
 
-    def __init__(self, entry: SetGroup, before: list[SetGroup], after: tuple[Week, SetGroup] | None) -> None:
+    ``line`` is what it holds in all weeks, in order.
+    """
+
+    def __init__(self, entry: SetGroup, at: int, line: list[tuple[Week, SetGroup]]) -> None:
         self.entry = entry
-        self.before = before
-        self.after = after
+        self.at = at
+        self.line = line
+        self.before = [group for _, group in reversed(line[max(at - 2, 0) : at])]
+        self.after = line[at + 1] if at + 1 < len(line) else None
+
+    def _values(self) -> list[float]:
+        """The loads of the line from week to week, so far as they compare with this one."""
+        units = ((group, unit_of_both(group, self.entry)) for _, group in self.line)
+        return [group.measured[unit] if unit else 0.0 for group, unit in units]
+
+    def is_a_wave(self) -> bool:
+        """Whether the line goes down after this week, and is up again at like repetitions a week later."""
+        ahead, values = self.line[self.at + 1 : self.at + 3], self._values()
+        if len(ahead) < 2 or _further_reps(self.entry, ahead[1][1]) > 1:
+            return False
+        return values[self.at + 1] < values[self.at] and values[self.at + 2] >= WAVE * values[self.at]
+
+    def has_like_steps(self, large: _Large) -> bool:
+        """Whether the line goes up about as much in another week, too."""
+        unit = unit_of_both(large.step.before, self.entry)
+        highest = list(
+            accumulate((value for value in self._values() if value), max)
+        )  # what a dip regains is no step
+        here = self.entry.measured[unit] - large.step.before.measured[unit]
+        return sum(after - before >= LIKE * here for before, after in pairwise(highest)) > 1
+
+
+STEEP = 1.5
+"""Times the step that is allowed, from which one is no plan (common practice, no source)."""
+WAVE = 0.95
+"""Share of a load from which a line is back at it (common practice, no source)."""
+LIKE = 0.6
+"""Share of a step from which another one is like it (common practice, no source)."""
+
+
+def _further_reps(one: SetGroup, other: SetGroup) -> float:
+    """By how many repetitions the sets of two entries differ; no end of them where it is not known."""
+    was, now = middle_repetitions(one.work), middle_repetitions(other.work)
+    return abs(was - now) if was is not None and now is not None else inf
 
 
 def _around(ledger: Ledger, entry: SetGroup, week: int) -> _Around:
     for line in ledger.recall(weeks_of_lines, ledger.weeks):
-        for index, (at, one) in enumerate(line):
-            if one is entry and at.number == week:
-                before = [group for _, group in reversed(line[max(index - 2, 0) : index])]
-                return _Around(entry, before, line[index + 1] if index + 1 < len(line) else None)
-    return _Around(entry, [], None)
+        for at, (when, one) in enumerate(line):
+            if one is entry and when.number == week:
+                return _Around(entry, at, line)
+    return _Around(entry, 0, [])
 
 
 def _after_a_slip(around: _Around, limits: Limits) -> bool:
@@ -338,9 +296,11 @@ def _after_a_slip(around: _Around, limits: Limits) -> bool:
 
 def _back_to(around: _Around, limits: Limits) -> str:
     """``, and back to 72.5 % in week 3``, where the load stands in one week alone."""
-    if around.after is None or step_between(around.entry, (around.after[1],), limits) is None:
+    if around.after is None or around.is_a_wave():
         return ""
     week, after = around.after
+    if step_between(around.entry, ((after, 1),), limits) is None:
+        return ""
     return f", and back to {load_in_words(after.work).words} in week {week.number}"
 
 
@@ -385,7 +345,7 @@ def _stated_step(stated: Progression, entry: SetGroup, limits: Limits) -> Step |
     base = _kilograms(entry)
     if added.kind != "mass" or not base:
         return None
-    smallest, pieces = _smallest(entry, limits), load_in_words(entry.work).pieces
+    smallest, pieces = smallest_of_implement(entry, limits), load_in_words(entry.work).pieces
     most = max(base * share / 100, limits.number(smallest) * pieces)
     up, allowed = (100 * kilograms / base for kilograms in (added.span.low, most))
     return Step(entry, up, allowed, wanted) if added.span.low > most else None

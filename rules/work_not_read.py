@@ -104,18 +104,18 @@ def _is_at_least(percent: float, entry: SetGroup) -> bool:
 def our_name_unclear(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """A name that the programme gives to an exercise, and that is of no use as it stands.
 
-    Looks up what each of `our names` means; wants a known exercise, one meaning for each name, and no name of
-    another exercise.
+    Looks up what each of `our names` means; wants a known exercise, one meaning for each name, and not the
+    catalogue's own name of another exercise; a short word for one, such as `squat`, is the team's to use.
 
     Flags:
         programme: Legs
-        our names: {RDL: stiff-leg deadlift}  # <- here
-        sessions: [{session: Lower, exercises: [{exercise: RDL, sets: 3, reps: 10}]}]
+        our names: {Romanian deadlift: stiff-leg deadlift}  # <- here
+        sessions: [{session: Lower, exercises: [{exercise: Romanian deadlift, sets: 3, reps: 10}]}]
 
     Passes:
         programme: Legs
-        our names: {our RDL: stiff-leg deadlift}
-        sessions: [{session: Lower, exercises: [{exercise: our RDL, sets: 3, reps: 10}]}]
+        our names: {RDL: stiff-leg deadlift}
+        sessions: [{session: Lower, exercises: [{exercise: RDL, sets: 3, reps: 10}]}]
     """
     given = ledger.programme.our_names
     if not given:

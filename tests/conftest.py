@@ -14,6 +14,7 @@ from spotline.lint.counting.ledger import Ledger
 from spotline.lint.findings.finding import Finding
 from spotline.lint.project.results import Review
 from spotline.lint.project.review import review
+from spotline.lint.team.presets import rules_before
 
 settings.register_profile(
     "at random",
@@ -60,12 +61,26 @@ def reviewed(tmp_path_factory: pytest.TempPathFactory) -> Callable[..., Review]:
 
 @pytest.fixture(scope="session")
 def findings(reviewed: Callable[..., Review]) -> Callable[..., list[Finding]]:
-    """The findings on a programme's text; with ``rule``, those of one rule, also where another lists them."""
+    """The findings on a programme's text; with ``rule``, those of one rule, also where another lists them.
+
+    One of the rules that only an earlier preset runs is asked for.
+    """
 
     def run(text: str, rule: str = "", files: dict[str, str] | None = None) -> list[Finding]:
+        own = (files or {}).get("spotline.yaml", "")
+        if rule in rules_before("2026-11") and rule not in own:
+            files = {**(files or {}), "spotline.yaml": _with_rule(own, f"{rule}: run")}
         return said_by(reviewed(text, files), rule)
 
     return run
+
+
+def _with_rule(settings: str, said: str) -> str:
+    """Settings that say one thing more of a rule."""
+    for written, more in (("rules: {", f"rules: {{{said}, "), ("rules:\n", f"rules:\n  {said}\n")):
+        if written in settings:
+            return settings.replace(written, more, 1)
+    return f"{settings}\nrules: {{{said}}}\n"
 
 
 @pytest.fixture(scope="session")
@@ -74,13 +89,7 @@ def implausible(reviewed: Callable[..., Review]) -> Callable[..., list[Finding]]
     settings, silent = "spotline.yaml", "number-implausible: skip"
 
     def run(text: str, rule: str = "", files: dict[str, str] | None = None) -> list[Finding]:
-        own = (files or {}).get(settings, "")
-        if "rules: {" in own:
-            own = own.replace("rules: {", f"rules: {{{silent}, ", 1)
-        elif "rules:\n" in own:
-            own = own.replace("rules:\n", f"rules:\n  {silent}\n", 1)
-        else:
-            own += f"\nrules: {{{silent}}}\n"
+        own = _with_rule((files or {}).get(settings, ""), silent)
         return said_by(reviewed(text, {**(files or {}), settings: own}), rule)
 
     return run

@@ -104,7 +104,6 @@ def test_the_faulty_examples_meet_most_rules() -> None:
         "hip-hinge-missing",
         "knee-flexion-missing",
         "number-implausible",
-        "region-untrained",
         "rir-rpe-contradict",
         "sessions-too-close",
         "weekly-sets-over-limit",

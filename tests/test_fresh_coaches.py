@@ -1,4 +1,4 @@
-"""Three dozen programmes of coaches who had not seen the rules, and what is found in them.
+"""Four dozen programmes of coaches who had not seen the rules, and what is found in them.
 
 Written on paper first, in many hands, and typed with the guide alone; letters of the folders tell the dozens.
 verdicts.yaml holds every finding with the judgement of another coach. A finding that comes or goes must be
@@ -38,9 +38,15 @@ HIDDEN = {
     ("f09", "protected-area-loaded"),
     ("f10", "load-step-large"),
     ("f10", "protected-area-loaded"),
+    ("g02", "deload-without-cut"),
+    ("g04", "hip-hinge-missing"),
+    ("g04", "knee-flexion-missing"),
+    ("g06", "sessions-too-close"),
+    ("g09", "protected-area-loaded"),
+    ("g12", "number-implausible"),
 }
-"""Mistakes that were hidden, each with the rule that finds it. Two are not found: a week typed with its copy as
-one value, and a kettlebell that only a note names."""
+"""Mistakes that were hidden, each with the rule that finds it, be it in a finding that lists it. Two are not found:
+a week typed with its copy as one value, and a kettlebell that only a note names."""
 
 
 @pytest.fixture(scope="module")
@@ -49,7 +55,7 @@ def reviewed_programmes() -> Review:
 
 
 def test_all_are_read(reviewed_programmes: Review) -> None:
-    assert sum(one.kind == "programme" for one in reviewed_programmes.files) == 36
+    assert sum(one.kind == "programme" for one in reviewed_programmes.files) == 48
     assert not [found for one in reviewed_programmes.files for found in one.findings if not found.why]
     assert not any(one.faults for one in reviewed_programmes.files)
 
@@ -78,8 +84,9 @@ def test_most_is_useful_and_nothing_that_blocks_is_wrong(reviewed_programmes: Re
 
 def test_the_mistakes_that_were_hidden_are_found(reviewed_programmes: Review) -> None:
     found = {
-        (Path(one.name).parent.name, finding.rule)
+        (Path(one.name).parent.name, each.rule)
         for one in reviewed_programmes.files
         for finding in one.findings
+        for each in (finding, *finding.follows)
     }
     assert found >= HIDDEN

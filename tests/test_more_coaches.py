@@ -49,11 +49,12 @@ def test_most_is_useful_and_nothing_is_wrong() -> None:
 
 
 def test_the_mistakes_that_were_hidden_are_found(reviewed_programmes: Review) -> None:
-    """Each blocks, but the pasted week, which is a note."""
+    """Each blocks, be it in a finding that lists it, but the pasted week, which is a note."""
     found = {
-        (Path(one.name).parent.name[:2], finding.rule, finding.severity)
+        (Path(one.name).parent.name[:2], each.rule, each.severity)
         for one in reviewed_programmes.files
         for finding in one.findings
+        for each in (finding, *finding.follows)
     }
     assert {
         ("02", "load-step-large", "warning"),

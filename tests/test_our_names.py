@@ -76,10 +76,10 @@ UNCLEAR = [
         "the usual",
     ),
     (
-        "{RDL: stiff-leg deadlift}",
-        "`RDL` means stiff-leg deadlift here, but it is a name of Romanian deadlift, too.",
+        "{Romanian deadlifts: stiff-leg deadlift}",
+        "`Romanian deadlifts` means stiff-leg deadlift here, but it is the name of another exercise.",
         "Choose another name, or take it out.",
-        "RDL",
+        "Romanian deadlifts",
     ),
     (
         "{toe push: leg press, toe-pushes: leg curl}",
@@ -115,6 +115,21 @@ def test_what_is_unclear_is_said_once(
         change,
         excerpt,
     )
+
+
+@pytest.mark.parametrize(
+    ("name", "meant"),
+    [("squat", "bodyweight squat"), ("RDL", "stiff-leg deadlift"), ("press", "dumbbell bench press")],
+)
+@pytest.mark.parametrize("where", [0, 1], ids=["programme", "settings"])
+def test_a_short_word_is_the_teams_to_use(
+    reviewed: Callable[..., Review], week: Text, name: str, meant: str, where: int
+) -> None:
+    head, files = in_both(f"{{{name}: {meant}}}")[where]
+    (file, *_) = reviewed(week({"Gym": [f"{name}, sets: 3"]}, head), files).files
+    assert file.ledger is not None
+    assert [one.exercise.name for _, one in file.ledger.entries() if one.exercise] == [meant]
+    assert RULE not in {one.rule for one in (*file.findings, *(file.team.findings if where else ()))}
 
 
 @pytest.mark.parametrize(("head", "files"), in_both("{one: two, two: three, three: one}"))

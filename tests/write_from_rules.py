@@ -19,7 +19,7 @@ from typing import Any
 
 from spotline.lint.engine.registry import Rule, all_rules
 from spotline.lint.engine.rule_page import Page
-from spotline.lint.team.presets import PRESETS, rules_after
+from spotline.lint.team.presets import PRESETS, rules_after, rules_before
 
 ROOT = Path(__file__).resolve().parent.parent
 
@@ -56,8 +56,8 @@ def defaults(preset: str, rules: list[Rule]) -> dict[str, object]:
 
 def runs(preset: str, rules: list[Rule]) -> list[str]:
     """The names of the rules that run under a preset where the team says nothing of them."""
-    later = rules_after(preset)
-    return [rule.name for rule in rules if not rule.off and rule.name not in later]
+    later, still = rules_after(preset), rules_before(preset)
+    return [rule.name for rule in rules if (not rule.off or rule.name in still) and rule.name not in later]
 
 
 def kept_and_new(preset: str, kept: dict[str, Any], rules: list[Rule]) -> dict[str, Any]:

@@ -60,7 +60,7 @@ OTHER_WORDS: dict[str, tuple[str, ...]] = {
     "band": ("tube",),
     "box": ("step", "chair", "bench", "stairs"),
     "exercise ball": ("stability ball", "Swiss ball", "gym ball", "fitness ball"),
-    "medicine ball": ("med ball", "slam ball", "wall ball"),
+    "medicine ball": ("med ball", "slam ball", "wall ball", "small ball", "soft ball"),
     "trap bar": ("hex bar",),
     "ab wheel": ("ab roller", "wheel"),
     "sled": ("prowler",),
@@ -90,6 +90,7 @@ COMES_WITH: dict[str, tuple[str, ...]] = {
     "pull-up bar": RACKS,
     "45-degree bench": (*RACKS, "platform"),
     "harness": ("sled", "prowler"),
+    "landmine": ("barbell", "bar and plates", "Olympic bar", *RACKS),
 }
 """What a piece comes with in most rooms: where there is a rack, there is a bar, and one to hang from; a sled
 has something to drag it by."""
@@ -105,6 +106,8 @@ BESIDE = (
     "slant board", "parallettes", "towel", "broomstick", "stick", "cones", "ladder", "stopwatch", "mirror",
     "pool", "pad", "bodyweight", "none", "nothing", "no equipment", "anchor", "rail", "bumper", "home gym",
     "hotel gym", "platform", "garage gym", "small gym", "timer", "clock", "bed", "sofa", "lane", "turf",
+    "sand pit", "sandpit", "grass", "field", "pitch", "court", "beach", "lawn", "hurdle", "plinth",
+    "balance board",
 )  # fmt: skip
 """Words for equipment on which no exercise of the catalogue counts by itself."""
 
@@ -256,12 +259,12 @@ def _parts(item: str) -> list[str]:
 @lru_cache(maxsize=1000)
 def _said(item: str, *, spelled: bool = False) -> frozenset[frozenset[str]]:
     """The words of an item and of each of its parts, as written or ``spelled`` out as in names of lifts."""
-    read = _spelled_out if spelled else _words
+    read = spelled_out if spelled else _words
     whole = [_for_a_bar(read(text)) for text in (item, *_parts(item))]
     return frozenset((*filter(None, map(_of_the_piece, whole)), _for_a_bar(_words(item))))
 
 
-def _spelled_out(text: str) -> frozenset[str]:
+def spelled_out(text: str) -> frozenset[str]:
     """The words of an item with abbreviations spelled out: DB, KB, leg ext."""
     from . import built_names
     from .name_tokens import MEASURE, tokens_of
@@ -283,7 +286,7 @@ def _for_a_bar(said: frozenset[str]) -> frozenset[str]:
 @lru_cache(maxsize=1000)
 def _named(piece: str, *, spelled: bool = False) -> tuple[frozenset[str], ...]:
     """The words of each name of a piece, as written or spelled out."""
-    read = _spelled_out if spelled else _words
+    read = spelled_out if spelled else _words
     return tuple(map(read, (piece.removeprefix(MACHINE), *OTHER_WORDS.get(piece, ()))))
 
 

@@ -42,7 +42,8 @@ def name_faults(names: Sequence[tuple[str, str]], known: Known) -> Iterator[Name
     """What is unclear in pairs of (name, meaning). ``known`` is what is known without them.
 
     A meaning must be a known exercise, not a name that is given here too. A name must stand once, and must
-    not be that of another exercise.
+    not be the catalogue's own name of another exercise. A short word for one, as `squat` is for the back
+    squat, is the team's to use: it is written down here what it means.
     """
     seen: dict[str, int] = {}
     given = {fold(name) for name, _ in names}
@@ -60,6 +61,10 @@ def name_faults(names: Sequence[tuple[str, str]], known: Known) -> Iterator[Name
             counted = f"`{name}` means `{meant}`, which is no exercise that is known."
             change = "Write an exercise of the catalogue or of your own."
             yield NameFault(index, counted, change, of_meaning=True, near=known.nearest(meant))
-        elif hidden is not None and hidden.exercise is not exercise:
-            counted = f"`{name}` means {exercise.name} here, but it is a name of {hidden.exercise.name}, too."
+        elif (
+            hidden is not None
+            and hidden.exercise is not exercise
+            and fold(name) == fold(hidden.exercise.name)
+        ):
+            counted = f"`{name}` means {exercise.name} here, but it is the name of another exercise."
             yield NameFault(index, counted, "Choose another name, or take it out.")

@@ -72,6 +72,11 @@ def is_thing(item: str) -> bool:
     return _any((*WEIGHTS, *SEATS, *RAILS, *HANGING, *CLOTHS), [item])
 
 
+def is_a_weight(item: str) -> bool:
+    """Whether an item of a coach's list is a thing that is held or worn as a weight."""
+    return _any(WEIGHTS, [item])
+
+
 def serves(piece: str, exercise: Exercise, texts: Collection[str]) -> bool:
     """Whether one of the things that texts name may stand in for a piece that an exercise takes.
 

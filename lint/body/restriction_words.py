@@ -44,6 +44,9 @@ _PRESSED_BEHIND: tuple[Trait, ...] = (
 _PULLED_BEHIND: tuple[Trait, ...] = (("called", "behind-the-neck pulldown"),)
 _FROM_THE_FLOOR: tuple[Trait, ...] = (("from the floor", ""),)
 _DEADLIFTED: tuple[Trait, ...] = (("from the floor", "hip hinge"),)
+STRAIN = "strain"
+_HEAD_DOWN: tuple[Trait, ...] = (("named", "decline"), ("named", "handstand"), ("named", "pike push-up"))
+_SKIPPED: tuple[Trait, ...] = (("called", "jump rope"), ("called", "A-skip"), ("called", "power skip"))
 _ON_THE_TOES: tuple[Trait, ...] = (("action", "plantarflexion"),)
 
 PARTS: dict[str, tuple[Trait, ...]] = {
@@ -77,6 +80,21 @@ MOVEMENTS: dict[str, tuple[Trait, ...]] = {
     "overhead press": _PUSHED_OVERHEAD,
     "overhead": _OVERHEAD,
     "arm over the head": _OVERHEAD,
+    **dict.fromkeys(
+        (
+            "arm above the shoulder",
+            "hand above the shoulder",
+            "elbow above the shoulder",
+            "above shoulder height",
+            "above shoulder level",
+            "arm above shoulder height",
+            "hand above shoulder height",
+            "arm above shoulder level",
+            "reach overhead",
+            "reach up",
+        ),
+        (("pushed past", "100"), ("arm raised past", "100"), ("stance", "hanging")),
+    ),
     "arm raise": (("action", "shoulder flexion"), ("action", "shoulder abduction")),
     "press over the head": _PUSHED_OVERHEAD,
     "press behind the neck": _PRESSED_BEHIND,
@@ -127,6 +145,7 @@ MOVEMENTS: dict[str, tuple[Trait, ...]] = {
     "jump": _JUMP,
     "hop": _JUMP,
     "land": _JUMP,
+    "skip": _SKIPPED,
     "plyometric": _JUMP,
     "impact": (*_JUMP, *_RUN),
     "run": _RUN,
@@ -155,10 +174,14 @@ MOVEMENTS: dict[str, tuple[Trait, ...]] = {
     "kneel": (("stance", "kneeling"), ("stance", "quadruped")),
     "lie on the back": (("stance", "lying"),),
     "supine": (("stance", "lying"),),
+    "lie flat": (("stance", "lying"),),
     "lie on the front": (("stance", "prone"),),
     "lie face down": (("stance", "prone"),),
     "lie face up": (("stance", "lying"),),
     "prone": (("stance", "prone"),),
+    **dict.fromkeys(
+        ("head down", "head low", "head below the heart", "upside down", "inversion"), _HEAD_DOWN
+    ),
     "grip": _WRIST,
     "bend the elbow": (("action", "elbow flexion"),),
     "straighten the elbow": (("action", "elbow extension"),),
@@ -172,6 +195,16 @@ MOVEMENTS: dict[str, tuple[Trait, ...]] = {
     **{f"open {chain} {limb} extension": _LEG_EXTENSION for chain in CHAINS for limb in ("leg", "knee")},
 }
 """Movements in a coach's words. The names of joint actions are added from the catalogue."""
+
+MANOEUVRES: dict[str, tuple[Trait, ...]] = dict.fromkeys(
+    (
+        "hold the breath", "straining", "bear down", "valsalva", "valsalva manoeuvre", "valsalva maneuver",
+        "max effort", "maximal effort", "maximum effort", "all out effort", "max lift", "maximal lift",
+        "max load", "maximal load", "near maximal load", "one rep max", "max out", "failure", "go to failure",
+    ),
+    ((STRAIN, ""),),
+)  # fmt: skip
+"""Words for what no exercise is by itself, but heavy work is: the breath held against a load."""
 
 LEFT_OUT = frozenset(
     words(
@@ -195,3 +228,13 @@ BESIDE = frozenset(
     )
 )
 """Words that may stand beside what is spared and change nothing of what is looked for."""
+
+MANNER = frozenset(
+    words(
+        "abrupt again alone bounce bounced bouncing breath breathe breathing cold crossed crossing dizzy"
+        " effort explosive fasted fasting flat get getting go height hot intense jerk jerking jerky kipping"
+        " long lying maximal moderate momentum prolonged quickly rapid rapidly rest room rush rushing"
+        " sitting standing strenuous sudden suddenly tired tiring too turn turns twice very vigorous without"
+    )
+)
+"""Words for how something is done, not what: what is written so is for whoever leads to see to."""

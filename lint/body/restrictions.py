@@ -16,7 +16,7 @@ from . import catalogue
 from .known import CATALOGUE
 from .names import fold, words
 from .restriction_angles import DIFFER, goes_through, taken_out, with_arc
-from .restriction_words import BESIDE, LEFT_OUT, MOVEMENTS, PARTS, SIDES_OF_A_PART
+from .restriction_words import BESIDE, LEFT_OUT, MANNER, MANOEUVRES, MOVEMENTS, PARTS, SIDES_OF_A_PART, STRAIN
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -54,7 +54,7 @@ class Spared:
     may stay all the same.
     """
 
-    __slots__ = ("agreed", "side", "traits", "unknown")
+    __slots__ = ("agreed", "is_manner", "side", "traits", "unknown")
 
     def __init__(
         self,
@@ -67,6 +67,26 @@ class Spared:
         self.side = side
         self.unknown = unknown
         self.agreed = agreed
+        self.is_manner = False
+
+    @property
+    def strains(self) -> bool:
+        """Whether it is breath held against a load: no exercise is that by itself, but hard work is."""
+        return any(kind == STRAIN for kind, *_ in self.traits)
+
+    @property
+    def is_understood(self) -> bool:
+        """Whether something can be looked for, or the words only say how things are done."""
+        return MANNER.issuperset(map(fold, self.unknown)) and bool(self.traits or self.is_manner)
+
+    @property
+    def is_of_a_part(self) -> bool:
+        """Whether only a part of the body is known of what is done with it: ``crossing the legs``."""
+        return bool(self.unknown) and all(kind in ("joint", "trains", "hands") for kind, *_ in self.traits)
+
+    def suits(self, exercise: Exercise) -> bool:
+        """Whether an exercise may be offered: nothing held for long where the breath must go on."""
+        return not (self.forbids(exercise) or (self.strains and exercise.kind == "isometric"))
 
     def forbids(self, exercise: Exercise, said: Arc | None = None) -> bool:
         """Whether an exercise is what is to be spared, and none that was agreed.
@@ -101,7 +121,9 @@ def read(spared: str, known: Known = CATALOGUE, agreed: Iterable[str] = ()) -> S
     unknown += typed[MOST_WORDS:]
     sides = [side for side in SIDES if side in re.sub(BETWEEN, " ", " ".join(typed)).split()]
     side = sides[0] if len(sides) == 1 else ""
-    return Spared(tuple(dict.fromkeys(traits)), side, tuple(dict.fromkeys(unknown)), may_stay)
+    spared = Spared(tuple(dict.fromkeys(traits)), side, tuple(dict.fromkeys(unknown)), may_stay)
+    spared.is_manner = len(_telling(words(whole))) == len(spared.unknown) and len(words(whole)) > 1
+    return spared
 
 
 def _clauses(said: list[str], known: Known) -> Iterator[list[str]]:
@@ -158,6 +180,8 @@ def _matched(said: Sequence[str], meaning: Meaning) -> tuple[list[Trait], list[s
 
 def _movement(phrase: Sequence[str], known: Known) -> tuple[Trait, ...]:
     """A movement of the tables, or an exercise: then also those of the same kind that are called so."""
+    if list(phrase) == [STRAIN]:  # that of a muscle; the breath is held in straining
+        return ()
     found = _meanings().get(_compared(phrase)) or _run_together().get("".join(_stems(phrase)))
     if found is not None:
         return found
@@ -171,6 +195,8 @@ def _movement(phrase: Sequence[str], known: Known) -> tuple[Trait, ...]:
 
 def _part(phrase: Sequence[str]) -> tuple[Trait, ...]:
     """A part of the body, or one side of it."""
+    if list(phrase) == ["to"]:  # no toe
+        return ()
     if len(phrase) > 2 and phrase[1] == "of" and phrase[0] in SIDES_OF_A_PART:
         whole = catalogue.area(" ".join(phrase))
         return (("trains", " ".join(phrase)),) if whole else _part(phrase[2:])
@@ -181,7 +207,7 @@ def _part(phrase: Sequence[str]) -> tuple[Trait, ...]:
 @cache
 def _meanings() -> dict[tuple[str, ...], tuple[Trait, ...]]:
     named = {action: (("action", action),) for action in catalogue.actions()}
-    return _keyed({**named, **MOVEMENTS})
+    return _keyed({**named, **MOVEMENTS, **MANOEUVRES})
 
 
 @cache
@@ -251,6 +277,10 @@ def _has(exercise: Exercise, kind: str, name: str, said: Arc | None) -> bool:
         return _is_from_the_floor(exercise) and name in ("", *exercise.patterns)
     if kind == "called":
         return _called(exercise, name)
+    if kind == "named":
+        return name in exercise.name
+    if kind == STRAIN:
+        return False  # hard work is, whatever the exercise: see the line
     if kind == "straight legs lifted":
         return "hip flexion" in exercise.actions and _furthest(exercise, "knee") <= NEARLY_STRAIGHT
     if kind == "knee bent past":

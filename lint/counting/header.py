@@ -182,7 +182,7 @@ class ProgrammeHeader:
         return next((one for one in stocks if weighs_as(piece, one.term.words)), None)
 
     def stocks(self, place: str = "") -> tuple[Stock, ...]:
-        """What is said to be there of each piece, at a place or of the athlete's own."""
+        """What there is of all pieces at a place, or of the athlete's own, as far as it is said."""
         if place:
             kit = self.kit(place)
             terms, stocks = (kit.terms, kit.stocks) if kit else ((), ())

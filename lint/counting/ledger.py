@@ -10,6 +10,7 @@ from __future__ import annotations
 from datetime import timedelta
 
 from ..syntax.cache import GenerationCache
+from ..wording.words import says
 from .calendar import Calendar
 from .header import ProgrammeHeader
 from .tally import Tally
@@ -239,11 +240,13 @@ class Ledger(Tally):
         ]
 
     def events(self) -> list[tuple[int, Event]]:
-        """The events with a date, in order: (day number from the start, event)."""
+        """The events with a date by day number from the start, in order; exams and the like left out."""
         dated = [
             (number, event)
             for event in self.programme.events
-            if event.date is not None and (number := self.day_number(event.date)) is not None
+            if event.date is not None
+            and (number := self.day_number(event.date)) is not None
+            and not says(NO_SPORT, event.name)
         ]
         return sorted(dated, key=lambda pair: pair[0])
 
@@ -253,6 +256,12 @@ class Ledger(Tally):
             ((week.number - 1) * 7 + day, week, tally) for week in self.weeks for day, tally in week.days()
         ]
 
+
+NO_SPORT = (
+    "blood", "eye test", "hearing", "doctor", "hospital", "scan", "appointment", "driving", "school", "exam",
+    "exams", "maths", "theory test", "birthday", "wedding",
+)  # fmt: skip
+"""Words in the name of an event for which nobody trains (common practice)."""
 
 MANY_WEEKS = 4
 """Weeks from which the same exercises make a part of a block that is judged by itself: what these leave out,

@@ -30,6 +30,6 @@ class NotLoaded:
         """The words for what an exercise loads of it; empty where it loads nothing."""
         known = self._known.get(exercise)
         if known is None:
-            loaded = (words for words, spared in self._spared if spared.forbids(exercise))
+            loaded = (words for words, spared in self._spared if not spared.suits(exercise))
             known = self._known[exercise] = next(loaded, "")
         return known

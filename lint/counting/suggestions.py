@@ -9,6 +9,7 @@ from __future__ import annotations
 from ..body import equipment
 from ..body.catalogue import LEVELS, RANKS, rarity
 from .not_loaded import NotLoaded
+from .unfit import unfit
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -91,7 +92,7 @@ class Suits:
                 return f"needs a {equipment.in_words(pieces[0])}"
         elif exercise.implement in RARE_IMPLEMENTS:
             return f"needs a {exercise.implement}"
-        return self._crowding(exercise)
+        return unfit(self.header, exercise) or self._crowding(exercise)
 
     def _crowding(self, exercise: Exercise) -> str:
         around = self.header.resources

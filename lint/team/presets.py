@@ -16,13 +16,27 @@ if TYPE_CHECKING:
 PRESETS: dict[str, dict[str, dict[str, Default]]] = {
     "2026-11": {
         "antagonist-imbalance": {"elsewhere": 1, "lifting": (), "meets": ()},
-        "isolation-before-compound": {"repetitions": 0},
+        "exercise-sets-high": {"most": 6, "far": 10},
+        "frequency-low": {"once a week": ()},
+        "isolation-before-compound": {
+            "repetitions": 0,
+            "small matter": ("hypertrophy", "muscular endurance"),
+        },
         "lift-sets-under-floor": {"heavy": 1000},
+        "load-step-large": {"weeks at a load": 1, "step of both legs": 0, "light": 0, "doubled": 0},
+        "start-does-not-follow": {"weeks at a load": 1, "step of both legs": 0},
         "load-outside-zone": {"size to": 105, "first lines": 1000},
         "number-implausible": {"lightest": 0},
         "rep-range-narrow": {"weeks": 1},
         "screening-missing": {"middle age": 0},
-        "sessions-too-close": {"hard set of the advanced": 3},
+        "sets-step-large": {"share": 0},
+        "sides-uneven": {"on purpose": ()},
+        "sessions-too-close": {
+            "hard set of the advanced": 3,
+            "between sessions": 3,
+            "any order": (),
+            "not for": (),
+        },
         "taper-missing": {"left": 14},
         "weekly-sets-over-limit": {"blocks on": ("total",)},
     },
@@ -33,6 +47,7 @@ PRESETS: dict[str, dict[str, dict[str, Default]]] = {
 NEW_RULES: dict[str, tuple[str, ...]] = {
     "2026-12": (
         "calf-work-missing",
+        "circuit-step-large",
         "day-too-long",
         "demand-not-held",
         "demand-unclear",
@@ -53,6 +68,16 @@ NEW_RULES: dict[str, tuple[str, ...]] = {
     )
 }
 """The rules that came with a preset: under an earlier one they are off until a team asks for them."""
+
+OLD_RULES: dict[str, tuple[str, ...]] = {
+    "2026-11": ("days-per-region-few", "finer-points-missing", "rep-range-narrow"),
+}
+"""The rules that a preset runs and later ones leave off until a team asks for them."""
+
+
+def rules_before(preset: str) -> tuple[str, ...]:
+    """The rules that a preset still runs, and that are off today."""
+    return OLD_RULES.get(preset, ())
 
 
 def rules_after(preset: str) -> tuple[str, ...]:

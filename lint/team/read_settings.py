@@ -14,7 +14,7 @@ from ..syntax.tree import Mapping, Scalar, Sequence
 from ..text.letters import ignores_case, in_other_case
 from ..text.repository import is_inside, kind_of
 from ..wording.words import did_you_mean, listed, near_names, plain, shortened
-from .presets import PRESETS, rules_after
+from .presets import PRESETS, rules_after, rules_before
 from .settings import LIMIT_OPTION, LIMIT_RULE, Choices, Team
 
 TYPE_CHECKING = False
@@ -310,10 +310,10 @@ class _SettingsReader:
 
 
 def _start_from(choices: Choices, preset: str) -> None:
-    """Puts the limits of a preset under the team's own, and leaves out the rules that are newer than it."""
+    """Puts the limits of a preset under the team's own, leaves out newer rules and runs its old ones."""
     choices.preset = PRESETS.get(preset, {})
-    for rule in rules_after(preset):
-        choices.switched.setdefault(rule, False)
+    as_then = {**dict.fromkeys(rules_after(preset), False), **dict.fromkeys(rules_before(preset), True)}
+    choices.switched = {**as_then, **choices.switched}
 
 
 def _resources(root: Mapping, known: Known) -> TeamResources:

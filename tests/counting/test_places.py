@@ -106,12 +106,16 @@ def test_what_is_offered_is_there(findings):
     ("where", "severity", "said"),
     [
         ("{2: hostel}", "warning", "Did you mean hotel?"),
-        ("{2: the moon}", "warning", "Write `places: {the moon:"),
+        ("{2: the moon}", "note", "Write `places: {the moon:"),
     ],
 )
 def test_a_place_that_no_list_knows(where, severity, said, findings):
     found = [one for one in findings(text(where)) if one.rule == "place-unknown"]
     assert [(one.severity, said in one.change) for one in found] == [(severity, True)]
+
+
+def test_a_gym_has_everything(findings):
+    assert "place-unknown" not in {one.rule for one in findings(text("{2: club gym}"))}
 
 
 def test_it_is_a_note_where_no_place_is_listed(findings):
@@ -159,19 +163,54 @@ sessions:
     ("held", "line", "load", "change"),
     [
         ("dumbbells: {up to: 24 kg, step: 2 kg}", "goblet squat", "24 kg", None),
-        ("dumbbells: {up to: 24 kg, step: 2 kg}", "goblet squat", "26 kg", "Write 24 kg."),
-        ("dumbbells: {up to: 24 kg, step: 2 kg}", "goblet squat", "21 kg", "Write 20 kg or 22 kg."),
+        (
+            "dumbbells: {up to: 24 kg, step: 2 kg}",
+            "goblet squat",
+            "26 kg",
+            "Write 24 kg, or correct the list under `equipment`.",
+        ),
+        (
+            "dumbbells: {up to: 24 kg, step: 2 kg}",
+            "goblet squat",
+            "21 kg",
+            "Write 20 kg or 22 kg, or correct the step under `equipment`.",
+        ),
         ("dumbbells: {from: 1 kg, up to: 10 kg, step: 2 kg}", "goblet squat", "9 kg", None),
-        ("dumbbells: {from: 4 kg}", "dumbbell curl", "2 x 3 kg", "Write 4 kg."),
+        (
+            "dumbbells: {from: 4 kg}",
+            "dumbbell curl",
+            "2 x 3 kg",
+            "Write 4 kg, or correct the list under `equipment`.",
+        ),
         ("kettlebells: [8, 12, 16 kg]", "kettlebell swing", "16 kg", None),
         ("kettlebells: [8, 12, 16 kg]", "kettlebell swing", "35 lb", None),
-        ("kettlebells: [8, 12, 16 kg]", "kettlebell swing", "14 kg", "Write 12 kg or 16 kg."),
-        ("kettlebells: {weights: [18, 35 lb]}", "kettlebell swing", "26 lb", "Write 18 lb or 35 lb."),
-        ("barbell: {from: 20 kg, step: 2.5 kg}, rack", "back squat", "61 kg", "Write 60 kg or 62.5 kg."),
+        (
+            "kettlebells: [8, 12, 16 kg]",
+            "kettlebell swing",
+            "14 kg",
+            "Write 12 kg or 16 kg, or correct the list under `equipment`.",
+        ),
+        (
+            "kettlebells: {weights: [18, 35 lb]}",
+            "kettlebell swing",
+            "26 lb",
+            "Write 18 lb or 35 lb, or correct the list under `equipment`.",
+        ),
+        (
+            "barbell: {from: 20 kg, step: 2.5 kg}, rack",
+            "back squat",
+            "61 kg",
+            "Write 60 kg or 62.5 kg, or correct the step under `equipment`.",
+        ),
         ("dumbbells: {pairs: 0}", "dumbbell curl", "2 x 8 kg", "Write a lift that holds one of them."),
         ("dumbbells: {pairs: 1}", "dumbbell curl", "2 x 8 kg", None),
         ("dumbbells: {up to: 20 kg, step: 2 kg}, kettlebells", "kettlebell deadlift", "24 kg", None),
-        ("dumbbells: {up to: 20 kg, step: 2 kg}, kettlebells", "dumbbell deadlift", "24 kg", "Write 20 kg."),
+        (
+            "dumbbells: {up to: 20 kg, step: 2 kg}, kettlebells",
+            "dumbbell deadlift",
+            "24 kg",
+            "Write 20 kg, or correct the list under `equipment`.",
+        ),
         ("dumbbells, kettlebells: [8, 12 kg]", "dumbbell deadlift", "24 kg", None),
     ],
 )
@@ -179,6 +218,33 @@ def test_a_weight_that_is_not_there(held, line, load, change, findings):
     found = [one for one in findings(ONE % (held, line, load)) if one.rule == "weight-not-there"]
     assert [one.change for one in found] == ([] if change is None else [change])
     assert all(one.place.excerpt == load for one in found)
+
+
+@pytest.mark.parametrize(
+    ("held", "line", "load", "severity"),
+    [
+        ("dumbbells: {up to: 24 kg, step: 2 kg}", "dumbbell shoulder press", "2 x 5 kg", None),
+        ("dumbbells: {up to: 24 kg, step: 2 kg}", "dumbbell row", "15 kg", "note"),
+        ("dumbbells: {up to: 24 kg, step: 2 kg}", "dumbbell row", "28 kg", "note"),  # 2 x 14?
+        ("dumbbells: {up to: 24 kg, step: 2 kg}", "dumbbell row", "2 x 26 kg", "warning"),
+        ("dumbbells: [4, 6, 8 kg]", "dumbbell row", "5 kg", "warning"),
+        ("sandbag: [15, 20 kg], weight vest: [10 kg]", "loaded stair climb", "10 kg", None),
+        ("sandbag: [15, 20 kg], weight vest", "loaded stair climb", "10 kg", None),
+        ("sandbag: [15, 20 kg], rucksack", "loaded stair climb", "12 kg", None),
+        ("sandbag: [15, 20 kg]", "loaded stair climb", "10 kg", "warning"),
+        ("sandbag: [15, 20 kg], weight vest: [10 kg]", "sandbag carry", "10 kg", "warning"),
+        ("dumbbells: {up to: 20 kg}, kettlebells: [24 kg]", "goblet squat", "24 kg", None),
+        ("dumbbells: {up to: 10 kg}, kettlebells: [16 kg]", "goblet squat", "25 kg", "warning"),
+        ("dumbbells: {up to: 24 kg}, barbell", "reverse lunge", "40 kg", None),
+        ("barbell: [15, 20 kg], rack", "back squat", "62.5 kg", None),
+        ("fixed barbell: [15, 20 kg], rack", "back squat", "62.5 kg", "warning"),
+        ("trap bar: [25 kg]", "trap bar deadlift", "70 kg", None),
+        ("plates: [1.25, 2.5, 5, 10 kg], pull-up bar", "weighted pull-up", "7.5 kg", None),
+    ],
+)
+def test_only_what_is_surely_not_there(held, line, load, severity, findings):
+    found = [one for one in findings(ONE % (held, line, load)) if one.rule == "weight-not-there"]
+    assert [one.severity for one in found] == ([severity] if severity else [])
 
 
 @pytest.mark.parametrize(

@@ -30,7 +30,7 @@ def test_the_hour_is_read(words, read):
 
 
 def text(first, second):
-    line = "exercises: [{exercise: leg press, sets: 5, reps: 6, rir: 2}]"
+    line = "exercises: [{exercise: leg press, sets: 5, reps: 6, rir: 1}]"
     return f"programme: P\nsessions:\n  - {{session: A, day: {first}, {line}}}\n  - {{session: B, day: {second}, {line}}}\n"
 
 

@@ -83,7 +83,7 @@ sessions:
   - session: A
     exercises:
       - {exercise: plank, sets: {1-2: 30, 3-4: 31}}
-      - {exercise: leg press, sets: {1-2: 10, 3-4: 12}, reps: 8, rir: 1}
+      - {exercise: leg press, sets: {1-2: 11, 3-4: 12}, reps: 8, rir: 1}
       - {exercise: Nordic curl, sets: 3, reps: 200}
       - {exercise: Nordic curl, sets: 3, reps: 200, unknown: 1}
 """

@@ -40,6 +40,7 @@ NO_EDIT = {
     "deload-without-cut": COACH,
     "diagnosis-in-athlete-file": PERSON,
     "diagnosis-in-programme": PERSON,
+    "circuit-step-large": COACH,
     "endurance-step-large": COACH,
     "frequency-low": COACH,
     "impact-days-consecutive": COACH,

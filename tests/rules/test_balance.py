@@ -465,7 +465,7 @@ class TestTwoLeggedOnly:
             ("focus: [legs]", 1),
             ("phase: taper", 1),
             ("phase: test", 1),
-            ("phase: in-season", 1),
+            ("phase: in-season", 0),
             (REHABILITATION, 0),
         ],
     )
@@ -510,8 +510,7 @@ class TestTwoLeggedOnly:
         (finding,) = findings(head + first + second, self.RULE)
         assert finding.weeks == (1, 2)
         assert finding.counted.startswith("4 sets")
-        (finding,) = findings(head + lunges + first, self.RULE)
-        assert finding.weeks == (2,)
+        assert findings(head + lunges + first, self.RULE) == []  # another block holds some
         easy = block.format(name="front squat", sets=4, keys="deload: true, ")
         (finding,) = findings(head + easy + first, self.RULE)
         assert finding.weeks == (2,)

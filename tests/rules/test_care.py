@@ -959,7 +959,7 @@ class TestDiagnosisInProgramme:
         assert finding.counted == "`rupture`, `Rupture` and `beta-blockers` read like medical details."
         assert finding.wanted == "movement terms only"
         assert finding.change == (
-            "Delete it, in git's history too, or take the word off the list in spotline.yaml."
+            "Write under `protect` what to spare, or take the word off the list in spotline.yaml."
         )
         assert [(one.place.line, one.place.excerpt, one.words) for one in finding.related] == [
             (6, "Rupture", "here too"),

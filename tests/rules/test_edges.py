@@ -245,14 +245,14 @@ class TestDays:
         )
 
     def test_one_exercise_in_two_sessions_of_a_day(self, findings: Findings) -> None:
-        line = "bench press, sets: 5, reps: 8"
+        line = "bench press, sets: 8, reps: 8"
         (finding,) = findings(self.text("friday", line, "friday", line), "exercise-sets-high")
-        assert finding.counted == "10 hard sets of bench press on one day (Noon and Night)."
+        assert finding.counted == "16 hard sets of bench press on one day (Noon and Night)."
         assert finding.severity == "warning"
         assert findings(self.text("friday", line, "saturday", line), "exercise-sets-high") == []
 
     def test_sessions_without_a_day_are_days_of_their_own(self, findings: Findings) -> None:
-        line = "{exercise: bench press, sets: 5, reps: 8}"
+        line = "{exercise: bench press, sets: 8, reps: 8}"
         text = f"programme: Test\nsessions:\n  - {{session: A, exercises: [{line}]}}\n  - {{session: B, exercises: [{line}]}}\n"
         assert findings(text, "exercise-sets-high") == []
 
@@ -697,7 +697,7 @@ class TestSinglesInATestWeek:
     def test_a_single_is_a_measure(self, findings: Findings, phase: str, reps: int, number: int) -> None:
         text = (
             "programme: Test\nblocks:\n"
-            "  - {name: A, weeks: 2, sessions: [{session: Gym, exercises: [{exercise: deadlift, sets: 3, reps: 1, load: 85 %}]}]}\n"
+            "  - {name: A, weeks: 1, sessions: [{session: Gym, exercises: [{exercise: deadlift, sets: 3, reps: 1, load: 85 %}]}]}\n"
             f"  - {{name: B, weeks: 1, phase: {phase}, sessions: [{{session: Gym, exercises: [{{exercise: deadlift, sets: 1, reps: {reps}, load: 95 %}}]}}]}}\n"
         )
         assert len(findings(text, "load-step-large")) == number

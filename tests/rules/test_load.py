@@ -242,7 +242,7 @@ class TestLoadOutsideZone:
         ("head", "number"),
         [
             ("phase: build", 1),
-            ("phase: in-season", 1),
+            ("phase: in-season", 0),
             ("phase: taper", 1),
             ("phase: test", 1),
             ("phase: return", 0),
@@ -821,9 +821,9 @@ class TestLoadAndEffortMissing:
             week({"monday A": [f"{name}, sets: 3" for name in names]}, "weeks: 3"), self.RULE
         )
         assert finding.counted == (
-            "5 lines say neither load nor effort: bench press, overhead press, front squat and 2 more."
-        )
-        assert [related.words for related in finding.related] == [f"A, {name}" for name in names[1:]]
+            "2 lines say neither load nor effort: bench press and overhead press."
+        )  # what comes third in its session is chosen by feel
+        assert [related.words for related in finding.related] == ["A, overhead press"]
 
     @pytest.mark.parametrize(
         ("line", "number"),

@@ -70,6 +70,8 @@ FURTHER: dict[str, list[str | tuple[str, Files]]] = {
         plan(STEP.format("bench press", "20 kg", "40 kg"), head="weeks: 2\n"),
         plan(STEP.format("dumbbell bench press", "2 x 10 kg", "2 x 30 kg"), head="weeks: 2\n"),
         plan(STEP.format("medicine ball slam", "4 kg", "20 kg"), head="weeks: 2\n"),
+        plan(STEP.format("leg press", "20 kg", "50 kg"), head="weeks: 2\n"),
+        plan(f"{LIFT}, reps: {{1-4: 6, 5: 5}}, load: {{1-4: 100 kg, 5: 220 kg}}", head="weeks: 5\n"),
     ],
     "impact-days-consecutive": [
         "programme: Test\nsessions:\n"
@@ -107,6 +109,7 @@ FURTHER: dict[str, list[str | tuple[str, Files]]] = {
     "start-does-not-follow": [
         followed("bench press", was="40 kg", now="90 kg"),
         followed("medicine ball slam", was="4 kg", now="20 kg"),
+        followed("leg press", was="20 kg", now="90 kg"),
     ],
 }
 """Programmes that come to limits to which the one on the rule's page does not."""

@@ -15,6 +15,14 @@ PRESS = "leg press, sets: 4, reps: 6"
 EXTENSION = "leg extension, sets: 4, reps: 12"
 FAILS = f"{PRESS}, rir: 0"
 
+MOVED = {"spotline.yaml": "rules: {sessions-too-close: {between sessions: 3}}\n"}
+"""All sets up to 3 in reserve, and those that do not say, count between sessions, too."""
+
+
+@pytest.fixture(scope="module")
+def findings(findings: Findings) -> Findings:
+    return lambda text, rule, files=None: findings(text, rule, {**MOVED, **(files or {})})
+
 
 class TestSessionsTooClose:
     """48 hours: FM 21-20; 72 after failure: and the day by which recovery took longer in Moran-Navarro 2017."""

@@ -1,0 +1,109 @@
+"""What coaches say in their files' own words: of an athlete, and of a programme throughout."""
+
+from __future__ import annotations
+
+import re
+
+from .shared import beginning, notes_on
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Iterable, Iterator
+
+    from ..lint.counting.ledger import Lifter
+    from ..lint.model.athlete import Athlete, Restriction
+    from ..lint.model.programme import Programme
+
+PROFESSIONALS = (
+    "physician", "doctor", "GP", "general practitioner", "physio", "physical therapist", "surgeon",
+    "consultant", "specialist", "osteopath", "chiropract", "cardiolog", "orthop", "rheumatolog", "clinic",
+    "athletic trainer", "athletic therapist", "sports medic", "nurse", "midwife", "hospital", "rehab team",
+    "cardiac rehab", "medical",
+)  # fmt: skip
+"""Beginnings of words for licensed professionals, and where they work."""
+
+is_professional = beginning(PROFESSIONALS)
+
+_ASKED = re.compile(
+    r"\b(?:ok(?:'?d|ayed)?|okay|clear(?:ed|ance|s)?|approv\w*|agree[ds]?|sign(?:ed)?[ -]?off|letter"
+    r"|discharged|passed|fine|happy|said|says|saw|seen|check(?:ed|-?up)?|allow(?:s|ed)?|lets?"
+    r"|go-?ahead|green light)\b",
+    re.IGNORECASE,
+)
+"""Words for what a professional was asked and answered."""
+
+_DATE = re.compile(
+    r"\b(?:20\d\d|\d{1,2}[./]\d{1,2}|(?:jan|feb|mar|apr|may|june?|july?|aug|sept?|oct|nov|dec)[a-z]*)\b",
+    re.IGNORECASE,
+)
+
+_REFUSED = re.compile(
+    r"\b(?:not|never|hasn'?t|haven'?t|without|awaiting|waiting|ask|needs?)\b", re.IGNORECASE
+)
+
+_SCREENED = re.compile(
+    r"\b(?:par-?q|health (?:questionnaire|form|check)|screen(?:ed|ing)|medical check)", re.I
+)
+
+_SENTENCE = re.compile(r"[.;!?]\s|\n")
+
+
+def of_athlete(athlete: Athlete) -> Iterator[str]:
+    """All that is noted of an athlete."""
+    yield athlete.note
+    yield athlete.supervision
+    for restriction in athlete.protect:
+        yield restriction.note
+
+
+def of_programme(programme: Programme) -> Iterator[str]:
+    """Every note of a programme, its blocks, sessions and lines."""
+    yield programme.note
+    for block in programme.blocks:
+        yield block.note
+        yield from (activity.note for activity in block.activities)
+    for session in programme.sessions():
+        yield session.note
+    for line in programme.prescriptions():
+        yield from notes_on(line)
+        if line.progression is not None:
+            yield line.progression.when
+            yield line.progression.note
+
+
+def of_lifter(lifter: Lifter) -> Iterator[str]:
+    """All that is noted of an athlete and in their programmes."""
+    yield from of_athlete(lifter.athlete)
+    for plan in lifter.plans:
+        yield from of_programme(plan.programme)
+
+
+def is_word_of_a_professional(restriction: Restriction, *, begun: bool = False) -> bool:
+    """Whether a licensed professional advised a restriction and a date says when it holds.
+
+    ``begun`` asks for the day on which it began, which is that of the advice. A day on which to ask again
+    does not say when anybody was asked.
+    """
+    dates = (restriction.begins,) if begun else (restriction.begins, restriction.ends)
+    return is_professional([restriction.adviser]) and any(dates)
+
+
+def says_who_cleared(texts: Iterable[str]) -> bool:
+    """Whether a sentence says that a professional was asked, and when: ``GP ok'd 4 Jan``."""
+    return any(
+        is_professional([sentence])
+        and _ASKED.search(sentence) is not None
+        and _DATE.search(sentence) is not None
+        and _REFUSED.search(sentence) is None
+        for text in texts
+        for sentence in _SENTENCE.split(text)
+    )
+
+
+def says_screened(texts: Iterable[str]) -> bool:
+    """Whether a sentence says that the athlete's health was asked about."""
+    return any(
+        _SCREENED.search(sentence) is not None and _REFUSED.search(sentence) is None
+        for text in texts
+        for sentence in _SENTENCE.split(text)
+    )
