@@ -91,7 +91,7 @@ def _reasons_for_clearance(lifter: Lifter, age: float) -> Iterator[str]:
             "whitfield-2017",
         ),
     ),
-    follows=("clearance-missing", "junior-unsupervised"),
+    follows=("clearance-missing",),
 )
 def screening_missing(lifter: Lifter, limits: Limits) -> Iterator[DraftFinding]:
     """An athlete with no screening on file, in a team that does not say that it screens.

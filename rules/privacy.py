@@ -9,7 +9,6 @@ from ..lint.engine.limits import Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Related, found
 from ..lint.wording.words import first_of
-from .files_words import is_word_of_a_professional
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -194,9 +193,11 @@ def diagnosis_in_athlete_file(lifter: Lifter, limits: Limits) -> Iterator[DraftF
 
     Looks for the words of a list in all that is written of the athlete, comments too, and for operations
     beside a part of the body; wants none. What is said of equipment, such as a torn band, passes, and so does
-    what to know in an emergency, such as where the inhaler is; an injury that is said to have healed, and a
-    lasting condition without a side of the body, are notes, the latter only where no clearance is on file and
-    no professional's limits with a date. The lists are the team's to change.
+    what to know in an emergency, such as where the inhaler is. Silent where it is said what the words mean for
+    training: what is to be spared stands under `protect`, a clearance is on file, or a note says what may be
+    done or not, or that all may. A note where it may be a remark for whoever leads: an injury that has
+    healed, a lasting condition without a side of the body, whatever stands beside words on training. The
+    lists are the team's to change.
 
     Flags:
         programme: Knee
@@ -214,9 +215,10 @@ def diagnosis_in_athlete_file(lifter: Lifter, limits: Limits) -> Iterator[DraftF
     """
     athlete = lifter.athlete
     places = _private(athlete.extent, limits)
-    in_hand = athlete.clearance is not None or any(map(is_word_of_a_professional, athlete.protect))
-    if places and not (in_hand and all(map(_lasts, places))):
-        yield _told(places, athlete.name)
+    in_hand = athlete.clearance is not None or bool(athlete.protect)
+    left = [] if in_hand else [place for place in places if not _is_explained(place)]
+    if left:
+        yield _told(left, athlete.name)
 
 
 def _private(extent: Place, limits: Limits) -> list[Place]:
@@ -262,6 +264,21 @@ def _lasts(place: Place) -> bool:
     """Whether it is a condition or a medicine, with no side of the body: more a remark than a record."""
     begins = re.split(r"[\s-]", place.excerpt)[0].casefold().startswith(tuple(map(str.casefold, _LASTING)))
     return begins and _SIDED.search(_sentence(place)) is None
+
+
+_MEANT = re.compile(
+    r"\b(?:cleared|clear to|clearance|nothing forbidden|no restrictions?|no limits?|no limitations?|unrestricted"
+    r"|signed off|discharged|allowed|may (?:do|lift|train|squat|press|run|jump|row|pull)|ok(?:'?d|ayed)? (?:to|by|for)"
+    r"|fine (?:for|to|with)|fit (?:for|to)|full training|trains? normally|avoid\w*|careful with|watch (?:the|her|his)"
+    r"|if (?:it|she|he|pain|sore|dizzy)\b[^.;]{0,40}\b(?:stop|rest|ring|call|tell|skip)\w*)\b",
+    re.IGNORECASE,
+)
+"""Words for what a medical detail means for training."""
+
+
+def _is_explained(place: Place) -> bool:
+    """Whether the note around a place says what it means for training: ``old sprain, cleared 1 Dec``."""
+    return _MEANT.search(_sentence(place)) is not None or _is_over(place)
 
 
 def _is_for_emergencies(place: Place) -> bool:
