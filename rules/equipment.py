@@ -158,7 +158,12 @@ def equipment_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
             yield _missing(ledger, limits, at, lacking)
 
 
-_OWN_WORDS = {"machine pulldown": ("pulldown", "pull-down"), "machine cable row": ("cable",)}
+_OWN_WORDS = {
+    "machine pulldown": ("pulldown", "pull-down"),
+    "machine cable row": ("cable",),
+    "machine rower": ("rower", "rowing machine", "rowing ergometer"),
+    "machine bike": ("bike", "bicycle ergometer"),
+}
 """The words of a piece that tell it, where fewer do."""
 
 

@@ -22,12 +22,17 @@ HEAVY_FROM = 80
 _ALLOWED = re.compile(
     r"\b(?:ok(?:'?d|ayed)?|okay|allowed|agreed|approved|cleared|permitted|signed off|pain[- ]?free|no pain"
     r"|as tolerated|shallow|short|limited|partial|half|quarter|reduced|within|never|not below|not above"
-    r"|(?:above|below|under|up to|to|only) (?:the )?\d+|\d+ ?deg(?:rees?)?|elbows? (?:bent|at (?:the )?side)"
+    r"|elbows? (?:bent|at (?:the )?side)"
     r"|(?:arms?|knees?|elbows?) (?:stay )?bent|hand on|holding on"
-    r"|(?:to|on) (?:a |the )?(?:high |low )?(?:box|chair|bench|pads?|pins?|blocks?|parallel))\b|\d ?°",
+    r"|(?:to|on) (?:a |the )?(?:high |low )?(?:box|chair|bench|pads?|pins?|blocks?|parallel))\b",
     re.IGNORECASE,
 )
-"""Words of a coach who has the restriction in mind: what may stay, how far it goes."""
+"""Words of a coach who has the restriction in mind: what may stay."""
+
+_SO_FAR = re.compile(
+    r"\b(?:above|below|under|up to|to|only) (?:the )?\d+\b|\b\d+ ?(?:deg(?:rees?)?\b|°)", re.IGNORECASE
+)
+"""Words for how far a line goes."""
 
 _NOT = re.compile(r"\b(?:no|not|never|without|nothing|avoid|keep off|below|under)\b([^.;]*)", re.IGNORECASE)
 
@@ -59,15 +64,18 @@ def _is_loaded(entry: SetGroup) -> bool:
     return load is not None or entry.implement not in ("bodyweight", "none", "band")
 
 
-def says_that_it_may(entry: SetGroup, restriction: Restriction, member: Member | None) -> bool:
+def says_that_it_may(
+    entry: SetGroup, restriction: Restriction, member: Member | None, *, is_measured: bool = False
+) -> bool:
     """Whether what is noted on a line is the coach's answer to a restriction, or the line is what was agreed,
-    by the words of both.
+    by the words of both. ``is_measured`` says that its degrees were held against the restriction.
     """
     noted = list(_noted(entry, member))
     name, said = _folded(entry.name), _folded(" ".join([entry.name, *noted]))
     if any(_folded(agreed) - name and _folded(agreed) <= said for agreed in restriction.may_stay):
         return True
-    if any(_ALLOWED.search(text) for text in (entry.name, *noted)) or is_professional(noted):
+    answers = (_ALLOWED,) if is_measured else (_ALLOWED, _SO_FAR)
+    if any(one.search(text) for one in answers for text in (entry.name, *noted)) or is_professional(noted):
         return True
     spared = {word[:4] for word in _folded(restriction.subject.words)}
     told = [words_of for text in noted for words_of in _NOT.findall(text)]

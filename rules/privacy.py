@@ -218,7 +218,7 @@ def diagnosis_in_athlete_file(lifter: Lifter, limits: Limits) -> Iterator[DraftF
     in_hand = athlete.clearance is not None or bool(athlete.protect)
     left = [] if in_hand else [place for place in places if not _is_explained(place)]
     if left:
-        yield _told(left, athlete.name)
+        yield _told(left, athlete.name, is_remark=any(map(_is_of_use, left)))
 
 
 def _private(extent: Place, limits: Limits) -> list[Place]:
@@ -276,9 +276,22 @@ _MEANT = re.compile(
 """Words for what a medical detail means for training."""
 
 
+_OF_TRAINING = re.compile(
+    r"\b(?:doctor|physician|GP|physio\w*|surgeon|consultant|clinic|no|not|only|until|till|careful|easy|light|pain"
+    r"|load|lift\w*|squat\w*|press\w*|pull\w*|jump\w*|run\w*|train\w*|tablets?|controlled|breath\w*)\b",
+    re.IGNORECASE,
+)
+"""Words beside which a medical detail is of use to whoever leads."""
+
+
+def _is_of_use(place: Place) -> bool:
+    """Whether the note around a place may be a remark for whoever leads."""
+    return _OF_TRAINING.search(_sentence(place, _NOTE)) is not None
+
+
 def _is_explained(place: Place) -> bool:
     """Whether the note around a place says what it means for training: ``old sprain, cleared 1 Dec``."""
-    return _MEANT.search(_sentence(place)) is not None or _is_over(place)
+    return _MEANT.search(_sentence(place)) is not None
 
 
 def _is_for_emergencies(place: Place) -> bool:
@@ -320,11 +333,11 @@ def _beside_part(word: str) -> str:
     return rf"{_PART}(?:\s+{_LINK})*[\s-]+{word}(?!\s+(?:by|with)\b)|{word}(?:\s+{_WHOSE})*\s+{_PART}{_STOP}"
 
 
-def _told(places: list[Place], where: str) -> DraftFinding:
+def _told(places: list[Place], where: str, *, is_remark: bool = False) -> DraftFinding:
     first, *others = places
     words = list(dict.fromkeys(f"`{place.excerpt}`" for place in places))
     detail = "reads like a medical detail" if len(words) == 1 else "read like medical details"
-    is_remark = all(_is_over(place) or _lasts(place) for place in places)
+    is_remark = is_remark or all(_is_over(place) or _lasts(place) for place in places)
     return found(
         first,
         f"{first_of(words)} {detail}.",

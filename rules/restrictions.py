@@ -102,7 +102,9 @@ def _looked_for(ledger: Ledger, restriction: Restriction) -> _Loading:
             for visit, entry in (() if healing else week.entries())
             if _loads(entry, spared)
             and ledger.header.is_spared(restriction, week.number, visit.day)
-            and not says_that_it_may(entry, restriction, ledger.member)
+            and not says_that_it_may(
+                entry, restriction, ledger.member, is_measured=spared.is_measured and _said_of(entry) is not None
+            )
         ]
         if held:
             loading += held

@@ -40,7 +40,7 @@ if TYPE_CHECKING:
     options=(
         Option(
             "words",
-            ("spot", "pins", "safet", "catch", "partner", "stands by", "power rack", "power cage", "half rack"),
+            ("spot", "pins", "safet", "catch", "partner", "stands by"),
             "beginnings of words that say how it is made safe",
             "common practice",
         ),
@@ -167,9 +167,9 @@ def _words_on(entry: SetGroup, ledger: Ledger) -> Iterator[str]:
 
 WAYS_OUT = (
     "bail", "dump", "drop the bar", "collars off", "no collars", "monolift", "powerlifting", "combo rack",
-    "comp rack", "competition rack", "competition bench",
+    "comp rack", "competition rack", "competition bench", "power rack", "power cage", "half rack", "half cage",
 )  # fmt: skip
-"""Further beginnings of words for a way out of a failed lift; racks for meets have pins."""
+"""Further beginnings of words for a way out of a failed lift; racks for meets, and cages, have pins or arms."""
 
 
 @rule(

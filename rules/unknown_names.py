@@ -330,7 +330,7 @@ def adjustment_unmatched(ledger: Ledger, limits: Limits) -> Iterator[DraftFindin
     asked = [one.exercise for one in adjustments if one.exercise.words]
     unknown = [term for term in asked if ledger.named(term.words) not in there]
     if unknown:
-        called = [_words_of(name) for name in (*names, *_other_names(ledger))]
+        called = [_words_of(name) for name in _other_names(ledger)]
         unknown = [term for term in unknown if not any(_words_of(term.words) <= one for one in called)]
     for number, term in enumerate(unknown):
         near = _nearest(term.words, names) if number < MOST_SUGGESTED else []
@@ -347,7 +347,7 @@ def adjustment_unmatched(ledger: Ledger, limits: Limits) -> Iterator[DraftFindin
 def _other_names(ledger: Ledger) -> Iterator[str]:
     """What lines that are no exercises are called, sessions, activities, and what comes before the work."""
     for line in ledger.programme.prescriptions():
-        for group in line.groups:
+        for group in line.groups if line.kind else ():
             yield from (str(one.value) for one in group.get("exercise", ()))
         yield line.note
     for block in ledger.programme.blocks:

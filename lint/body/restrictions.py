@@ -95,6 +95,11 @@ class Spared:
         return MANNER.issuperset(map(fold, self.unknown)) and bool(self.traits or self.is_manner)
 
     @property
+    def is_measured(self) -> bool:
+        """Whether degrees are told beyond which it is."""
+        return any(len(trait) > 2 or trait[0] in UP_TO for trait in self.traits)
+
+    @property
     def is_of_a_part(self) -> bool:
         """Whether only a part of the body is known of what is done with it: ``crossing the legs``."""
         return bool(self.unknown) and all(kind in ("joint", "trains", "hands") for kind, *_ in self.traits)
