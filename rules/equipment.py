@@ -180,7 +180,7 @@ def _says(text: str, piece: str) -> bool:
     return equipment.spelled_out(piece) <= said or frozenset(map(fold, words(piece))) <= said
 
 
-_CLAUSE = re.compile(r"[.,;:()/]| - | and ")
+_CLAUSE = re.compile(r"[.,;:()/]| - | (?:and|on|at|in|with|has|have) ")
 
 
 def _not_noted(pieces: tuple[str, ...], ledger: Ledger, visit: Visit) -> tuple[str, ...]:

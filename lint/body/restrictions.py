@@ -199,7 +199,8 @@ def _clause(clause: Sequence[str], known: Known) -> tuple[list[Trait], list[str]
     unknown = _telling(left)
     bounds = _bounds(said, [*beside, *left], movements or parts)
     measured = any(character.isdigit() for character in "".join(unknown))
-    as_written = known.exercise(" ".join(said)) if unknown and not measured else None
+    bounded = measured or bounds or not MANNER.isdisjoint(map(fold, unknown))
+    as_written = known.exercise(" ".join(said)) if unknown and not bounded else None
     if as_written is not None:
         return [("name", as_written.name)], [], []
     return movements or parts, unknown, bounds

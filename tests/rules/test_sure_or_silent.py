@@ -157,7 +157,7 @@ class TestKitThatIsWritten:
             ("kettlebells", "dumbbell row"),
             ("hex bar", "trap bar deadlift"),
             ("everything", "leg press"),
-            ("dumbbells, sparkle box", "leg press"),
+            ("dumbbells, flux coil", "leg press"),
         ],
     )
     def test_silent(self, findings: Findings, week: Text, has: str, line: str) -> None:
