@@ -2,15 +2,14 @@
 
 from __future__ import annotations
 
-import re
-
 from ..lint.body import catalogue, equipment
-from ..lint.body.names import fold, words
+from ..lint.body.names import fold
 from ..lint.engine.limits import Length, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Edit, Related, found
 from ..lint.model.naming import line_name
 from ..lint.wording.words import did_you_mean, first_of, listed, shortened
+from .kit_words import is_written, not_noted
 from .offers import dropping, listing_pieces, offering, swapping_each
 from .shared import MOST_SUGGESTED, capital
 
@@ -21,7 +20,6 @@ if TYPE_CHECKING:
     from ..lint.body.catalogue import Exercise
     from ..lint.counting.ledger import Ledger, Lifter
     from ..lint.counting.set_group import SetGroup
-    from ..lint.counting.tally import Visit
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import DraftFinding
     from ..lint.model.sessions import Prescription
@@ -146,8 +144,8 @@ def equipment_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
             pieces = equipment.missing(exercise, listed_pieces, always, implement)
             if pieces:
                 pieces = _not_improvised(pieces, entry, exercise, implement, listed_pieces)
-            pieces = tuple(piece for piece in pieces if _is_written(piece, entry))
-            pieces = _not_noted(pieces, ledger, visit) if pieces else ()
+            pieces = tuple(piece for piece in pieces if is_written(piece, entry))
+            pieces = not_noted(pieces, ledger, visit) if pieces else ()
             if pieces and not (
                 _can_be_had(pieces, entry, exercise, listed_pieces, always)
                 or _may_be_meant(pieces, entry, listed_pieces)
@@ -156,45 +154,6 @@ def equipment_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
                 lacking.setdefault(entry.prescription, (entry, exercise, pieces))
         if lacking:
             yield _missing(ledger, limits, at, lacking)
-
-
-_OWN_WORDS = {
-    "machine pulldown": ("pulldown", "pull-down"),
-    "machine cable row": ("cable",),
-    "machine rower": ("rower", "rowing machine", "rowing ergometer"),
-    "machine bike": ("bike", "bicycle ergometer"),
-}
-"""The words of a piece that tell it, where fewer do."""
-
-
-def _is_written(piece: str, entry: SetGroup) -> bool:
-    """Whether the own word of a piece stands in a line: in its name, its load, or what is noted beside it."""
-    load = entry.work.load
-    texts = (entry.name, load.words if load else "", entry.prescription.note)
-    meant = _OWN_WORDS.get(piece, (equipment.in_words(piece),))
-    return any(_says(text, word) for text in texts for word in meant)
-
-
-def _says(text: str, piece: str) -> bool:
-    said = equipment.spelled_out(text) | frozenset(map(fold, words(text)))
-    return equipment.spelled_out(piece) <= said or frozenset(map(fold, words(piece))) <= said
-
-
-_CLAUSE = re.compile(r"[.,;:()/]| - | (?:and|on|at|in|with|has|have) ")
-
-
-def _not_noted(pieces: tuple[str, ...], ledger: Ledger, visit: Visit) -> tuple[str, ...]:
-    """The pieces that no note of the athlete, the programme or the session names as there."""
-    athlete = ledger.athlete
-    notes = (athlete.note if athlete else "", ledger.programme.note, visit.session.note)
-    parts = [part.strip() for note in notes for part in _CLAUSE.split(note) if part.strip()]
-    if any(map(equipment.is_everything, parts)):
-        return ()
-    there = [part for part in parts if not _ABSENT.search(part)]
-    return tuple(piece for piece in pieces if not any(equipment.is_said(piece, part) for part in there))
-
-
-_ABSENT = re.compile(r"\b(?:no|not|without|lacks?|missing|broken|gone|sold|away)\b", re.IGNORECASE)
 
 
 def _missing(ledger: Ledger, limits: Limits, at: str, lacking: Lacking) -> DraftFinding:

@@ -208,7 +208,7 @@ def session_empty(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
         weeks: 2
         sessions:
           - session: Lower  # <- here
-            exercises: [{exercise: leg press, sets: 0, reps: 10}]
+            exercises: [{exercise: leg press, sets: {1-2: 0}, reps: 10}]
           - session: Upper
             exercises: [{exercise: bench press, sets: 3, reps: 10}]
 

@@ -65,7 +65,7 @@ def protected_area_loaded(ledger: Ledger, limits: Limits) -> Iterator[DraftFindi
               - {exercise: bench press, sets: 3, reps: 8}
               - {exercise: incline bench press, sets: 3, reps: 8}
     """
-    held: dict[object, _Loading] = {}
+    held: dict[object, _Against] = {}
     for restriction in ledger.athlete.protect if ledger.athlete else ():
         one = _looked_for(ledger, restriction)
         if one.loading:
@@ -76,7 +76,7 @@ def protected_area_loaded(ledger: Ledger, limits: Limits) -> Iterator[DraftFindi
         yield _loaded(ledger, one)
 
 
-class _Loading:
+class _Against:
     """What loads a restriction, by lines, with the weeks, and all restrictions alike."""
 
     def __init__(
@@ -91,7 +91,7 @@ class _Loading:
         self.key = (restriction.kind, restriction.adviser, self.sure, weeks, lines)
 
 
-def _looked_for(ledger: Ledger, restriction: Restriction) -> _Loading:
+def _looked_for(ledger: Ledger, restriction: Restriction) -> _Against:
     spared = restrictions.read(restriction.subject.words, ledger.known, restriction.may_stay)
     loading: list[SetGroup] = []
     weeks = []
@@ -103,13 +103,16 @@ def _looked_for(ledger: Ledger, restriction: Restriction) -> _Loading:
             if _loads(entry, spared)
             and ledger.header.is_spared(restriction, week.number, visit.day)
             and not says_that_it_may(
-                entry, restriction, ledger.member, is_measured=spared.is_measured and _said_of(entry) is not None
+                entry,
+                restriction,
+                ledger.member,
+                is_measured=spared.is_measured and _said_of(entry) is not None,
             )
         ]
         if held:
             loading += held
             weeks.append(week.number)
-    return _Loading(restriction, each_line(loading), tuple(weeks), spared)
+    return _Against(restriction, each_line(loading), tuple(weeks), spared)
 
 
 def _loads(entry: SetGroup, spared: Spared) -> bool:
@@ -149,7 +152,7 @@ def _said_of(entry: SetGroup) -> tuple[float, float] | None:
     return restriction_angles.said_of(entry.name, entry.prescription.note)
 
 
-def _loaded(ledger: Ledger, one: _Loading) -> DraftFinding:
+def _loaded(ledger: Ledger, one: _Against) -> DraftFinding:
     loading, sure, restriction = one.loading, one.sure, one.restrictions[0]
     instead = _instead(ledger, one)
     first, *others = loading
@@ -183,7 +186,7 @@ def _loaded(ledger: Ledger, one: _Loading) -> DraftFinding:
     )
 
 
-def _instead(ledger: Ledger, one: _Loading) -> str:
+def _instead(ledger: Ledger, one: _Against) -> str:
     """``; swap press for lateral raise``: only what surely is none of what is spared; empty where none is."""
     from ..lint.counting.suggestions import substitutes
 
@@ -223,13 +226,15 @@ def restriction_unclear(lifter: Lifter, limits: Limits) -> Iterator[DraftFinding
         athlete: {name: Ida, protect: [{movement: overhead pressing, advised by: physiotherapist}]}
         sessions: [{session: Upper, exercises: [{exercise: bench press, sets: 3, reps: 8}]}]
     """
-    unclear = [one for one in lifter.athlete.protect if not _is_explained(one) and _means_nothing(one, lifter)]
+    unclear = [
+        one for one in lifter.athlete.protect if not _is_explained(one) and _means_nothing(one, lifter)
+    ]
     if unclear:
         subjects = [one.subject for one in unclear]
         yield found(
             subjects[0].place,
-            f"{first_of([f'`{one.words}`' for one in subjects])} name{'s' if len(subjects) == 1 else ''} no body"
-            " part or movement.",
+            f"{first_of([f'`{one.words}`' for one in subjects])}"
+            f" name{'s' if len(subjects) == 1 else ''} no body part or movement.",
             wanted="words such as left shoulder or overhead pressing",
             change="Reword it; check the lines yourself until then.",
             where=f"{lifter.athlete.name}, protect",

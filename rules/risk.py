@@ -92,7 +92,7 @@ def failure_without_spotter(ledger: Ledger, limits: Limits) -> Iterator[DraftFin
 
 
 _LEAVING = re.compile(
-    r"\b(?:leav\w+|keep\w*|hold\w*|stop\w*|with|always)\b[^.;]{0,20}\b(?:one|1|two|2|1-2|a rep|something|some)\b"
+    r"\b(?:leav\w+|keep\w*|hold\w*|stop\w*|with|always)\b[^.;]{0,20}\b(?:one|1|two|2|1-2|a rep)\b"
     r"|\b(?:one|1|two|2|1-2) (?:left|in the tank|in reserve|short|before failure|shy)\b|\bRIR ?[1-9]|\(-\d\)"
     r"|\b(?:in reserve|in the tank|not to failure|no failure|before (?:failure|it slows|form)|stops? clean"
     r"|clean (?:reps?|only)|no grind\w*)\b",
@@ -167,9 +167,9 @@ def _words_on(entry: SetGroup, ledger: Ledger) -> Iterator[str]:
 
 WAYS_OUT = (
     "bail", "dump", "drop the bar", "collars off", "no collars", "monolift", "powerlifting", "combo rack",
-    "comp rack", "competition rack", "competition bench", "power rack", "power cage", "half rack", "half cage",
+    "comp rack", "competition rack", "competition bench", "power rack", "power cage", "half rack",
 )  # fmt: skip
-"""Further beginnings of words for a way out of a failed lift; racks for meets, and cages, have pins or arms."""
+"""Further beginnings of words for a way out of a failed lift; such racks have pins."""
 
 
 @rule(

@@ -93,8 +93,8 @@ def best_lift_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
 
 
 _NO_BEST = re.compile(
-    r"\b(?:no|not|never|without|nothing in)\b[^.;]{0,15}(?:%|\bper ?cent\w*|\bmax(?:es|imum|imal|ing)?\b|\b1 ?RM\b"
-    r"|\btest(?:s|ing)?\b|\bbests?\b|\bPBs?\b)",
+    r"\b(?:no|not|never|without|nothing in)\b[^.;]{0,15}(?:%|\bper ?cent\w*|\bmax(?:es|imum|imal|ing)?\b"
+    r"|\b1 ?RM\b|\btest(?:s|ing)?\b|\bbests?\b|\bPBs?\b)",
     re.IGNORECASE,
 )
 """Words of a coach who wants no maximum of an athlete: ``No % for him, no maxes``."""
@@ -106,7 +106,7 @@ def _without_a_best(ledger: Ledger, lines: list[SetGroup], names: list[str]) -> 
     if any(_NO_BEST.search(text) for text in texts):
         return "The % is left over: write an effort instead, such as `rir: 3`; no best is wanted here."
     if all(entry.implement in ("bodyweight", "none") for entry in lines):
-        return "The body alone has no best in kg: write an effort instead, such as `rir: 3`, or leave the load out."
+        return "The body alone has no best in kg: write an effort such as `rir: 3`, or leave the load out."
     it = "it" if len(names) == 1 else "them"
     return f"Write {it} under `best lifts`, or write a load in kg or an effort."
 

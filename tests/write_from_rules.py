@@ -57,9 +57,7 @@ def defaults(preset: str, rules: list[Rule]) -> dict[str, object]:
 def runs(preset: str, rules: list[Rule]) -> list[str]:
     """The names of the rules that run under a preset where the team says nothing of them."""
     later, still = rules_after(preset), rules_before(preset)
-    return [
-        rule.name for rule in rules if (not rule.off or rule.name in still) and rule.name not in later
-    ]
+    return [rule.name for rule in rules if (not rule.off or rule.name in still) and rule.name not in later]
 
 
 def kept_and_new(preset: str, kept: dict[str, Any], rules: list[Rule]) -> dict[str, Any]:

@@ -128,8 +128,15 @@ MOVEMENTS: dict[str, tuple[Trait, ...]] = {
     "split squat": _LUNGE,
     **dict.fromkeys(
         (
-            "stand on one leg", "stand on leg", "single leg stand", "one leg stand", "single leg stance",
-            "single leg balance", "one leg balance", "balance on one leg", "balance on leg",
+            "stand on one leg",
+            "stand on leg",
+            "single leg stand",
+            "one leg stand",
+            "single leg stance",
+            "single leg balance",
+            "one leg balance",
+            "balance on one leg",
+            "balance on leg",
         ),
         (("stance", "single leg"),),
     ),
@@ -239,8 +246,8 @@ BESIDE = frozenset(
 
 HARMLESS = frozenset(
     words(
-        "against at avoid by do doing during exercise for from in into lift motion movement never no not of on"
-        " position please the through to train use with work"
+        "against at avoid by do doing during exercise for from in into lift motion movement never no not of"
+        " on position please the through to train use with work"
     )
 )
 """Words of those above that say nothing more of what is spared."""

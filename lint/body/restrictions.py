@@ -99,11 +99,6 @@ class Spared:
         """Whether degrees are told beyond which it is."""
         return any(len(trait) > 2 or trait[0] in UP_TO for trait in self.traits)
 
-    @property
-    def is_of_a_part(self) -> bool:
-        """Whether only a part of the body is known of what is done with it: ``crossing the legs``."""
-        return bool(self.unknown) and all(kind in ("joint", "trains", "hands") for kind, *_ in self.traits)
-
     def suits(self, exercise: Exercise) -> bool:
         """Whether an exercise may be offered: nothing held for long where the breath must go on."""
         return not (self.forbids(exercise) or (self.strains and exercise.kind == "isometric"))
@@ -355,7 +350,9 @@ def _has(exercise: Exercise, kind: str, name: str, said: Arc | None) -> bool:
     if kind == "pulled up":
         return "vertical pull" in exercise.patterns and exercise.stance == "hanging"
     if kind == "one leg at a time":
-        lower = exercise.unilateral and any(_joint(action) in ("hip", "knee", "ankle") for action in exercise.actions)
+        lower = exercise.unilateral and any(
+            _joint(action) in ("hip", "knee", "ankle") for action in exercise.actions
+        )
         return lower or exercise.stance == "single leg"
     if kind == "pushed past":
         raised = "shoulder" not in exercise.path or _furthest(exercise, "shoulder") >= float(name)

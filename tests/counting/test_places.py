@@ -79,9 +79,7 @@ def test_a_session_comes_before_its_block_and_that_before_the_programme(programm
 
 def test_the_list_of_the_place_counts(missing):
     assert missing(text()) == [("No dumbbell for goblet squat.", ())]
-    assert missing(text("{2-3: hotel, other: gym}")) == [
-        ("At hotel: no barbell for back squat.", (2, 3))
-    ]
+    assert missing(text("{2-3: hotel, other: gym}")) == [("At hotel: no barbell for back squat.", (2, 3))]
 
 
 def test_places_of_the_settings_and_sets_of_equipment(missing):

@@ -279,7 +279,14 @@ class TestRestrictionUnclear:
         assert findings(week(LEGS, head), "protected-area-loaded") == []
 
     @pytest.mark.parametrize(
-        "more", ["agreed: [leg press]", "until: 2099-03-01", "in weeks: 1", "note: as she knows", "review on: 2099-03-01"]
+        "more",
+        [
+            "agreed: [leg press]",
+            "until: 2099-03-01",
+            "in weeks: 1",
+            "note: as she knows",
+            "review on: 2099-03-01",
+        ],
     )
     def test_what_else_is_said_explains_it(self, findings: Findings, week: Text, more: str) -> None:
         head = f"athlete: {{name: Ida, protect: [{{movement: the usual, advised by: physician, {more}}}]}}"

@@ -82,8 +82,7 @@ class TestEquipmentMissing:
     ) -> None:
         counted = self.one(findings, week, "band", *lines).counted
         assert counted.startswith(
-            "No barbell for back squat; no leg press machine for leg press;"
-            " no sled for sled push"
+            "No barbell for back squat; no leg press machine for leg press; no sled for sled push"
         )
         assert counted.endswith("sled push; and more." if more else "sled push.")
 
@@ -168,7 +167,9 @@ class TestEquipmentMissing:
             "weeks: 4\nathlete: {name: Ida, equipment: [full gym], places: {hotel: [dumbbells]}}\n"
             "where: {2+4: hotel}"
         )
-        text = week({"monday A": ["barbell back squat, sets: 3"], "friday B": ["goblet squat, sets: 3"]}, head)
+        text = week(
+            {"monday A": ["barbell back squat, sets: 3"], "friday B": ["goblet squat, sets: 3"]}, head
+        )
         (finding,) = findings(text, self.RULE)
         assert (finding.counted, finding.weeks) == ("At hotel: no barbell for back squat.", (2, 4))
         assert finding.subject == "barbell at hotel"
@@ -183,7 +184,9 @@ class TestEquipmentMissing:
             "weeks: 2\nathlete: {name: Ida, equipment: [full gym], places: {hotel: [dumbbells]}}\n"
             "where: {friday: hotel}"
         )
-        text = week({"monday A": ["barbell back squat, sets: 3"], "friday B": ["barbell back squat, sets: 3"]}, head)
+        text = week(
+            {"monday A": ["barbell back squat, sets: 3"], "friday B": ["barbell back squat, sets: 3"]}, head
+        )
         (finding,) = findings(text, self.RULE)
         assert (finding.where, finding.weeks) == ("B, barbell back squat", (1, 2))
         assert finding.change.endswith("write barbell under `hotel`.")

@@ -97,7 +97,9 @@ class TestWhatStandsInAtHome:
         self, findings: Findings, week: Text, equipment: str, line: str, severity: str | None
     ) -> None:
         text = week({"Room": [line]}, f"athlete: {{name: Ida, equipment: [{equipment}]}}")
-        assert [found for found, _ in said(findings, text, "equipment-missing")] == ([severity] if severity else [])
+        assert [found for found, _ in said(findings, text, "equipment-missing")] == (
+            [severity] if severity else []
+        )
 
 
 class TestASportThatLiftsDayAfterDay:

@@ -137,9 +137,7 @@ class TestTheBreath:
     def test_is_understood(self, findings: Findings, week: Text, words: str) -> None:
         assert said(findings, week(LEGS, self.HEAD % words), "restriction-unclear") == 0
 
-    @pytest.mark.parametrize(
-        "words", ["the usual", "wobbling", "those from last time"]
-    )
+    @pytest.mark.parametrize("words", ["the usual", "wobbling", "those from last time"])
     def test_what_is_not(self, findings: Findings, week: Text, words: str) -> None:
         assert said(findings, week(LEGS, self.HEAD % words), "restriction-unclear") == 1
 
