@@ -194,8 +194,8 @@ def diagnosis_in_athlete_file(lifter: Lifter, limits: Limits) -> Iterator[DraftF
     Looks for the words of a list in all that is written of the athlete, comments too, and for operations
     beside a part of the body; wants none. What is said of equipment, such as a torn band, passes, and so does
     what to know in an emergency, such as where the inhaler is. Silent where it is said what the words mean
-    for training: what is to be spared stands under `protect`, a clearance is on file, or a note says what may be
-    done or not, or that all may. A note where it may be a remark for whoever leads: an injury that has
+    for training: what is to be spared stands under `protect`, a clearance is on file, or a note says what
+    may be done or not, or that all may. A note where it may be a remark for whoever leads: an injury that has
     healed, a lasting condition without a side of the body, whatever stands beside words on training. The
     lists are the team's to change.
 
@@ -269,8 +269,9 @@ def _lasts(place: Place) -> bool:
 _MEANT = re.compile(
     r"\b(?:cleared|clear to|clearance|nothing forbidden|no restrictions?|no limits?|no limitations?"
     r"|unrestricted|signed off|discharged|allowed|may (?:do|lift|train|squat|press|run|jump|row|pull)"
-    r"|ok(?:'?d|ayed)? (?:to|by|for)|fine (?:for|to|with)|fit (?:for|to)|full training|trains? normally|avoid\w*"
-    r"|careful with|watch (?:the|her|his)|if (?:it|she|he|pain|sore|dizzy)\b[^.;]{0,40}\b(?:stop|rest|ring|call|tell|skip)\w*)\b",
+    r"|ok(?:'?d|ayed)? (?:to|by|for)|fine (?:for|to|with)|fit (?:for|to)|full training|trains? normally"
+    r"|avoid\w*|careful with|watch (?:the|her|his)"
+    r"|if (?:it|she|he|pain|sore|dizzy)\b[^.;]{0,40}\b(?:stop|rest|ring|call|tell|skip)\w*)\b",
     re.IGNORECASE,
 )
 """Words for what a medical detail means for training."""
