@@ -156,15 +156,15 @@ def read(spared: str, known: Known = CATALOGUE, agreed: Iterable[str] = ()) -> S
     unknown += typed[MOST_WORDS:]
     sides = [side for side in SIDES if side in BETWEEN.sub(" ", " ".join(typed)).split()]
     side = sides[0] if len(sides) == 1 else ""
-    spared = Spared(
+    meant = Spared(
         tuple(dict.fromkeys(traits)),
         side,
         tuple(dict.fromkeys(unknown)),
         may_stay,
         tuple(dict.fromkeys(bounds)),
     )
-    spared.is_manner = len(_telling(words(whole))) == len(spared.unknown) and len(words(whole)) > 1
-    return spared
+    meant.is_manner = len(_telling(words(whole))) == len(meant.unknown) and len(words(whole)) > 1
+    return meant
 
 
 def _clauses(said: list[str], known: Known) -> Iterator[list[str]]:
