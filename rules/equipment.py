@@ -9,6 +9,7 @@ from ..lint.engine.registry import rule
 from ..lint.findings.finding import Edit, Related, found
 from ..lint.model.naming import line_name
 from ..lint.wording.words import did_you_mean, first_of, listed, shortened
+from .kit_words import is_written, not_noted
 from .offers import dropping, listing_pieces, offering, swapping_each
 from .shared import MOST_SUGGESTED, capital
 
@@ -103,13 +104,13 @@ def equipment_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     Compares the implement and stations of every exercise with the list, the team's sets by name spelled
     out; wants each on it, in whatever usual word, or an alternative under `or` that needs no more than the
     list. Says nothing where the athlete lists no equipment, nor where another form of the lift, which its
-    name allows and its load too, takes what there is: a Romanian deadlift with dumbbells, a lunge with a
-    band, a dumbbell press standing up. Takes a standing calf raise for one on a step, a barbell lift with
-    the body alone or less than 10 kg for one without a bar, and what stands in at home where the list, the
-    name or a note says so: a bed for a bench, a table to row under, a rucksack for a dumbbell. A note where
-    an item of the list is not known, a rucksack may be meant for a bar, or a band for the machine that a
-    lift is called by. One finding for each place, with all its lines; where a session takes place somewhere
-    else (`where`), the list of that place counts.
+    name allows and its load too, takes what there is: a lunge with a band, a dumbbell press standing up. Only
+    a piece whose own word stands in the line is missed, in the name, the load or a note: a barbell in
+    `barbell curl`, the machine in `leg press`; a squat may be done with whatever there is. Silent too where
+    an item of the list is not known, where a note of the athlete, the programme or the session names the
+    piece, or says that the room has everything, and where something stands in: a bed for a bench, a table to
+    row under, a rucksack, handles or jugs for what is carried. One finding for each place, with all its
+    lines; where a session takes place somewhere else (`where`), the list of that place counts.
 
     Flags:
         programme: At home
@@ -118,7 +119,7 @@ def equipment_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
           - session: Home
             exercises:
               - {exercise: dumbbell bench press, sets: 3, reps: 10}
-              - {exercise: back squat, sets: 3, reps: 10}  # <- here
+              - {exercise: barbell back squat, sets: 3, reps: 10}  # <- here
 
     Passes:
         programme: At home
@@ -132,10 +133,10 @@ def equipment_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     always = limits.names("always there")
     for at in dict.fromkeys(visit.at for visit in ledger.visits):
         listed_pieces = ledger.header.pieces(at)
-        if listed_pieces is None:
+        if listed_pieces is None or not all(map(equipment.is_known, listed_pieces)):
             continue
         lacking: Lacking = {}
-        for entry in (entry for visit, entry in ledger.entries() if visit.at == at):
+        for visit, entry in ((visit, entry) for visit, entry in ledger.entries() if visit.at == at):
             exercise = entry.exercise
             if exercise is None or not entry.is_done:
                 continue
@@ -143,15 +144,19 @@ def equipment_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
             pieces = equipment.missing(exercise, listed_pieces, always, implement)
             if pieces:
                 pieces = _not_improvised(pieces, entry, exercise, implement, listed_pieces)
-            if pieces and not _can_be_had(pieces, entry, exercise, listed_pieces, always):
+            pieces = tuple(piece for piece in pieces if is_written(piece, entry))
+            pieces = not_noted(pieces, ledger, visit) if pieces else ()
+            if pieces and not (
+                _can_be_had(pieces, entry, exercise, listed_pieces, always)
+                or _may_be_meant(pieces, entry, listed_pieces)
+                or _has_another_form(pieces, entry, exercise, listed_pieces, always)
+            ):
                 lacking.setdefault(entry.prescription, (entry, exercise, pieces))
         if lacking:
-            yield _missing(ledger, limits, at, listed_pieces, lacking)
+            yield _missing(ledger, limits, at, lacking)
 
 
-def _missing(
-    ledger: Ledger, limits: Limits, at: str, listed_pieces: Collection[str], lacking: Lacking
-) -> DraftFinding:
+def _missing(ledger: Ledger, limits: Limits, at: str, lacking: Lacking) -> DraftFinding:
     from ..lint.counting.suggestions import substitutes
 
     always = limits.names("always there")
@@ -169,22 +174,15 @@ def _missing(
         for exercises in taking.values()
         for name, exercise in exercises.items()
     }
-    words = _in_words(piece for pieces in taking for piece in pieces)
-    unread = [shortened(item) for item in listed_pieces if not equipment.is_known(item)]
+    wanted = _in_words(piece for pieces in taking for piece in pieces)
     lacks = f"at {shortened(at)}: {_what_lacks(taking)}" if at else _what_lacks(taking)
-    is_sure = not unread and not all(
-        _may_be_meant(pieces, entry, listed_pieces)
-        or _has_another_form(pieces, entry, exercise, listed_pieces, always)
-        for entry, exercise, pieces in lacking.values()
-    )
     return found(
         first.work.places["exercise"],
-        f"{capital(lacks)}{_unless_unread(unread)}.",
-        severity="warning" if is_sure else "note",
+        f"{capital(lacks)}.",
         wanted="exercises for what is there",
-        change=f"{_swaps(offered)}, or write {words} under `{shortened(at) or 'equipment'}`.",
+        change=f"{_swaps(offered)}, or write {wanted} under `{shortened(at) or 'equipment'}`.",
         where=line_name(first.prescription),
-        subject=f"{words} at {at}" if at else words,
+        subject=f"{wanted} at {at}" if at else wanted,
         weeks=tuple(week.number for week in ledger.weeks if any(visit.at == at for visit in week.visits))
         if at
         else (),
@@ -344,11 +342,6 @@ def _what_lacks(taking: dict[tuple[str, ...], dict[str, Exercise]]) -> str:
 
 def _in_words(pieces: Iterable[str]) -> str:
     return listed([equipment.in_words(piece) for piece in dict.fromkeys(pieces)])
-
-
-def _unless_unread(items: list[str]) -> str:
-    """What may be the missing piece, as nobody knows what it is."""
-    return f", unless it is {listed([f'`{item}`' for item in items])}" if items else ""
 
 
 def _called(entry: SetGroup, exercise: Exercise) -> str:

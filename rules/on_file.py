@@ -204,10 +204,12 @@ _leads = beginning(
     (
         "coach", "teacher", "trainer", "instructor", "supervis", "PE", "physical education", "parent", "mum",
         "mom", "dad", "father", "mother", "adult", "led by", "taken by", "leads", "staff", "I am there",
-        "I'm there", "I am with", "I'm with", "with me", "watched", "physio", "captain", "academy", "school",
+        "I'm there", "I am with", "I'm with", "with me", "watched", "physio", "captain", "academy",
+        "school gym", "school hall", "school sport", "school team", "school squad",
+        "school lesson", "at school",
     )
 )  # fmt: skip
-"""Beginnings of words for who leads or watches."""
+"""Beginnings of words for who leads or watches; a school's camp or holiday is nobody."""
 
 
 def _names_and_notes(lifter: Lifter) -> Iterator[str]:

@@ -18,7 +18,6 @@ if TYPE_CHECKING:
     from ..lint.counting.ledger import Ledger
     from ..lint.counting.set_group import SetGroup
     from ..lint.counting.tally import Visit
-    from ..lint.counting.week import Week
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import DraftFinding, Edit
     from ..lint.model.sessions import Prescription
@@ -198,18 +197,19 @@ def _reading(entry: SetGroup) -> tuple[object, ...]:
     why="A session without a set is nearly always something that was cut too far or left unfinished.",
     sources=(),
 )
-def session_empty(week: Week, limits: Limits) -> Iterator[DraftFinding]:
-    """A session in which no set is left, or a week in which nothing at all is trained.
+def session_empty(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
+    """A session whose lines never hold a set, in no week and for nobody.
 
-    Counts work sets of each session, week by week and as adjusted for the athlete; wants at least one. A
-    session whose lines cannot be read is left alone.
+    Looks at the sets of every line as the programme writes them; wants one line with a set in any week. What
+    is left out for an athlete, in some weeks or on days off, is the coach's own word; what cannot be read may
+    hold some, and intervals, circuits by the clock, tests and own choices hold work without sets.
 
     Flags:
         programme: Legs
         weeks: 2
         sessions:
           - session: Lower  # <- here
-            exercises: [{exercise: leg press, sets: {1: 3, 2: 0}, reps: 10}]
+            exercises: [{exercise: leg press, sets: {1-2: 0}, reps: 10}]
           - session: Upper
             exercises: [{exercise: bench press, sets: 3, reps: 10}]
 
@@ -218,29 +218,29 @@ def session_empty(week: Week, limits: Limits) -> Iterator[DraftFinding]:
         weeks: 2
         sessions:
           - session: Lower
-            exercises: [{exercise: leg press, sets: {1: 3, 2: 1}, reps: 10}]
+            exercises: [{exercise: leg press, sets: {1: 3, 2: 0}, reps: 10}]
           - session: Upper
             exercises: [{exercise: bench press, sets: 3, reps: 10}]
     """
-    empty = [visit for visit in week.visits if _is_empty(visit)]
-    if empty and len(empty) == len(week.visits) and not week.activities:
-        yield found(
-            empty[0].session.place,
-            "Nothing at all is trained: no session has a work set.",
-            wanted="at least one work set in the week",
-            change="Add the work, or let the block end a week sooner.",
-            where=empty[0].session.name,
-            subject="week",
-        )
-        return
-    for session in dict.fromkeys(visit.session for visit in empty):
-        yield found(
-            session.place,
-            f"{session.name} has no work set left.",
-            wanted="at least one work set",
-            change="Add its work, or take the session out for these weeks.",
-            where=session.name,
-        )
+    visits = [visit for week in ledger.weeks for visit in week.visits]
+    done = {visit.session for visit in visits if not _is_empty(visit)}
+    for session in dict.fromkeys(visit.session for visit in visits):
+        if session not in done and not session.note and not any(map(_holds_work, session.prescriptions)):
+            yield found(
+                session.place,
+                f"{session.name} has no work set in any week.",
+                wanted="at least one work set",
+                change="Add its work, or take the session out.",
+                where=session.name,
+            )
+
+
+def _holds_work(line: Prescription) -> bool:
+    """Whether a line holds work in some week, for somebody: sets, or something that counts none."""
+    if line.kind or line.unread or line.test or line.note:
+        return True
+    held = [one.value for group in line.groups for one in group.get("sets", ())]
+    return not held or any(getattr(value, "high", value) != 0 for value in held)
 
 
 def _is_empty(visit: Visit) -> bool:

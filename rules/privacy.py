@@ -9,7 +9,6 @@ from ..lint.engine.limits import Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Related, found
 from ..lint.wording.words import first_of
-from .files_words import is_word_of_a_professional
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -193,9 +192,11 @@ def diagnosis_in_athlete_file(lifter: Lifter, limits: Limits) -> Iterator[DraftF
 
     Looks for the words of a list in all that is written of the athlete, comments too, and for operations
     beside a part of the body; wants none. What is said of equipment, such as a torn band, passes, and so does
-    what to know in an emergency, such as where the inhaler is; an injury that is said to have healed, and a
-    lasting condition without a side of the body, are notes, the latter only where no clearance is on file and
-    no professional's limits with a date. The lists are the team's to change.
+    what to know in an emergency, such as where the inhaler is. Silent where it is said what the words mean
+    for training: what is to be spared stands under `protect`, a clearance is on file, or a note says what
+    may be done or not, or that all may. A note where it may be a remark for whoever leads: an injury that has
+    healed, a lasting condition without a side of the body, whatever stands beside words on training. The
+    lists are the team's to change.
 
     Flags:
         programme: Knee
@@ -213,9 +214,10 @@ def diagnosis_in_athlete_file(lifter: Lifter, limits: Limits) -> Iterator[DraftF
     """
     athlete = lifter.athlete
     places = _private(athlete.extent, limits)
-    in_hand = athlete.clearance is not None or any(map(is_word_of_a_professional, athlete.protect))
-    if places and not (in_hand and all(map(_lasts, places))):
-        yield _told(places, athlete.name)
+    in_hand = athlete.clearance is not None or bool(athlete.protect)
+    left = [] if in_hand else [place for place in places if not _is_explained(place)]
+    if left:
+        yield _told(left, athlete.name, is_remark=any(map(_is_of_use, left)))
 
 
 def _private(extent: Place, limits: Limits) -> list[Place]:
@@ -263,6 +265,35 @@ def _lasts(place: Place) -> bool:
     return begins and _SIDED.search(_sentence(place)) is None
 
 
+_MEANT = re.compile(
+    r"\b(?:cleared|clear to|clearance|nothing forbidden|no restrictions?|no limits?|no limitations?"
+    r"|unrestricted|signed off|discharged|allowed|may (?:do|lift|train|squat|press|run|jump|row|pull)"
+    r"|ok(?:'?d|ayed)? (?:to|by|for)|fine (?:for|to|with)|fit (?:for|to)|full training|trains? normally"
+    r"|avoid\w*|careful with|watch (?:the|her|his)"
+    r"|if (?:it|she|he|pain|sore|dizzy)\b[^.;]{0,40}\b(?:stop|rest|ring|call|tell|skip)\w*)\b",
+    re.IGNORECASE,
+)
+"""Words for what a medical detail means for training."""
+
+
+_OF_TRAINING = re.compile(
+    r"\b(?:doctor|physician|GP|physio\w*|surgeon|consultant|clinic|no|not|only|until|till|careful|easy|light|pain"
+    r"|load|lift\w*|squat\w*|press\w*|pull\w*|jump\w*|run\w*|train\w*|tablets?|controlled|breath\w*)\b",
+    re.IGNORECASE,
+)
+"""Words beside which a medical detail is of use to whoever leads."""
+
+
+def _is_of_use(place: Place) -> bool:
+    """Whether the note around a place may be a remark for whoever leads."""
+    return _OF_TRAINING.search(_sentence(place, _NOTE)) is not None
+
+
+def _is_explained(place: Place) -> bool:
+    """Whether the note around a place says what it means for training: ``old sprain, cleared 1 Dec``."""
+    return _MEANT.search(_sentence(place)) is not None
+
+
 def _is_for_emergencies(place: Place) -> bool:
     """Whether a note says what to know in an emergency: ``Asthma. Inhaler in the top pocket``."""
     return _lasts(place) and _EMERGENCY.search(_sentence(place, _NOTE)) is not None
@@ -302,11 +333,11 @@ def _beside_part(word: str) -> str:
     return rf"{_PART}(?:\s+{_LINK})*[\s-]+{word}(?!\s+(?:by|with)\b)|{word}(?:\s+{_WHOSE})*\s+{_PART}{_STOP}"
 
 
-def _told(places: list[Place], where: str) -> DraftFinding:
+def _told(places: list[Place], where: str, *, is_remark: bool = False) -> DraftFinding:
     first, *others = places
     words = list(dict.fromkeys(f"`{place.excerpt}`" for place in places))
     detail = "reads like a medical detail" if len(words) == 1 else "read like medical details"
-    is_remark = all(_is_over(place) or _lasts(place) for place in places)
+    is_remark = is_remark or all(_is_over(place) or _lasts(place) for place in places)
     return found(
         first,
         f"{first_of(words)} {detail}.",

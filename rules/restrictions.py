@@ -6,6 +6,7 @@ from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, Related, found
 from ..lint.model.naming import line_name, when_spared
 from ..lint.wording.words import counted_noun, first_of, listed
+from .held_back import is_within, says_that_it_may
 from .offers import swapping
 from .shared import MOST_NAMED, also, capital, each_line, named_at, names_of, with_the
 
@@ -71,58 +72,64 @@ def protected_area_loaded(ledger: Ledger, limits: Limits) -> Iterator[DraftFindi
               - {exercise: bench press, sets: 3, reps: 8}
               - {exercise: incline bench press, sets: 3, reps: 8}
     """
-    held: dict[object, _Involved] = {}
+    held: dict[object, _Against] = {}
     for restriction in ledger.athlete.protect if ledger.athlete else ():
         one = _looked_for(ledger, restriction)
         if one.loading:
             like = held.setdefault(one.key, one)
             like.restrictions.append(restriction)
+            like.spared += one.spared if like is not one else []
     for one in held.values():
         yield _loaded(ledger, one)
 
 
-class _Involved:
-    """What loads a restriction, by lines: surely, or perhaps; with the weeks, and all restrictions alike."""
+class _Against:
+    """What loads a restriction, by lines, with the weeks, and all restrictions alike."""
 
     def __init__(
         self, restriction: Restriction, loading: list[SetGroup], weeks: tuple[int, ...], spared: Spared
     ) -> None:
-        certain = [] if spared.unknown else [entry for entry in loading if _surely(entry, spared)]
-        self.sure = bool(certain)
-        self.doubtful = [entry for entry in loading if certain and entry not in certain]
-        self.loading = certain or loading
+        self.sure = not spared.strains
+        self.loading = loading
         self.weeks = weeks
         self.restrictions: list[Restriction] = []
-        lines = tuple(entry.prescription.place.start for entry in self.loading)
+        self.spared = [spared]
+        lines = tuple(entry.prescription.place.start for entry in loading)
         self.key = (restriction.kind, restriction.adviser, self.sure, weeks, lines)
 
 
-def _looked_for(ledger: Ledger, restriction: Restriction) -> _Involved:
-    spared = restrictions.read(restriction.subject.words, ledger.known, restriction.may_stay)
+def _looked_for(ledger: Ledger, restriction: Restriction) -> _Against:
+    spared = _spared(restriction.subject.words, ledger.known, restriction.may_stay)
     loading: list[SetGroup] = []
-    if restriction.kind == "movement" and spared.is_of_a_part:
-        return _Involved(restriction, [], (), spared)
     weeks = []
-    for week in ledger.weeks:
+    for week in () if spared.unknown else ledger.weeks:
         healing = restriction.kind == "area" and week.rehabilitation
         held = [
             entry
             for visit, entry in (() if healing else week.entries())
-            if _loads(entry, spared) and ledger.header.is_spared(restriction, week.number, visit.day)
+            if _loads(entry, spared)
+            and ledger.header.is_spared(restriction, week.number, visit.day)
+            and not says_that_it_may(
+                entry,
+                restriction,
+                ledger.member,
+                is_measured=spared.is_measured and _said_of(entry) is not None,
+            )
         ]
         if held:
             loading += held
             weeks.append(week.number)
-    return _Involved(restriction, each_line(loading), tuple(weeks), spared)
+    return _Against(restriction, each_line(loading), tuple(weeks), spared)
 
 
 def _loads(entry: SetGroup, spared: Spared) -> bool:
-    """Whether an entry loads what is spared; work of the other side alone does not."""
+    """Whether an entry surely loads what is spared; work of the other side alone does not."""
     if entry.exercise is None or (spared.side and entry.side and entry.side != spared.side):
         return False
-    return entry.is_done and (
-        spared.forbids(entry.exercise, _said_of(entry)) or (spared.strains and _strains(entry))
-    )
+    if not entry.is_done:
+        return False
+    does = spared.surely_forbids(entry.exercise, _said_of(entry)) and is_within(entry, spared.bounds)
+    return does or (spared.strains and _strains(entry))
 
 
 NEARLY_MAXIMAL = 85
@@ -148,18 +155,15 @@ def _strains(entry: SetGroup) -> bool:
     return entry.to_failure or is_heavy or (left is not None and left.high <= 1)
 
 
-def _surely(entry: SetGroup, spared: Spared) -> bool:
-    return entry.exercise is not None and spared.surely_forbids(entry.exercise, _said_of(entry))
-
-
 def _said_of(entry: SetGroup) -> tuple[float, float] | None:
     from ..lint.body.restriction_angles import said_of
 
     return said_of(entry.name, entry.prescription.note)
 
 
-def _loaded(ledger: Ledger, one: _Involved) -> DraftFinding:
+def _loaded(ledger: Ledger, one: _Against) -> DraftFinding:
     loading, sure, restriction = one.loading, one.sure, one.restrictions[0]
+    instead = _instead(ledger, one)
     first, *others = loading
     subjects = listed([f"`{each.subject.words}`" for each in one.restrictions])
     adviser = with_the(restriction.adviser)
@@ -173,13 +177,12 @@ def _loaded(ledger: Ledger, one: _Involved) -> DraftFinding:
         f"{capital(first_of(names))} {verb} {subjects}, {protected}.",
         severity="warning" if sure else "note",
         wanted="only what is `agreed`",
-        change=f"Ask {adviser} what may stay; {_instead(ledger, loading)}.",
+        change=f"Ask {adviser} what may stay{instead}.",
         where=line_name(first.prescription),
-        edits=swapping(ledger.header, loading, 1),
+        edits=swapping(ledger.header, loading, 1) if instead else (),
         subject=f"{restriction.kind}: {' and '.join(each.subject.words for each in one.restrictions)}",
         related=(
             *also(others, "this too"),
-            *also(one.doubtful, "this may, too"),
             *(
                 Related(
                     each.subject.place,
@@ -192,17 +195,18 @@ def _loaded(ledger: Ledger, one: _Involved) -> DraftFinding:
     )
 
 
-def _instead(ledger: Ledger, loading: list[SetGroup]) -> str:
-    """What may take the place of the first lift for which anything does, ``swap press for a``."""
+def _instead(ledger: Ledger, one: _Against) -> str:
+    """``; swap press for lateral raise``: only what surely is none of what is spared; empty where none is."""
     from ..lint.counting.suggestions import substitutes
 
-    one = len(names_of(loading)) == 1
-    written = {entry.exercise: entry.name for entry in loading[:MOST_NAMED]}
+    alone = len(names_of(one.loading)) == 1
+    written = {entry.exercise: entry.name for entry in one.loading[:MOST_NAMED]}
     for exercise, name in written.items():
-        other = substitutes(ledger.header, exercise, 1) if exercise else []
-        if other:
-            return f"swap {name} for {other[0]}{'' if one else ', and swap or leave out the rest'}"
-    return f"leave {'it' if one else 'them'} out, nothing near suits"
+        for other in substitutes(ledger.header, exercise, 1) if exercise else ():
+            known = ledger.known.exercise(other)
+            if known is not None and all(spared.clears(known) for spared in one.spared):
+                return f"; swap {name} for {other}{'' if alone else ', and swap or leave out the rest'}"
+    return ""
 
 
 @rule(
@@ -214,12 +218,12 @@ def _instead(ledger: Ledger, loading: list[SetGroup]) -> str:
     sources=(),
 )
 def restriction_unclear(lifter: Lifter, limits: Limits) -> Iterator[DraftFinding]:
-    """A restriction in words, or with a word, that names no part of the body and no movement.
+    """A restriction in words that name no part of the body and no movement, with nothing that explains them.
 
-    Reads what the athlete protects, and what was agreed to stay; wants a muscle, a joint, a region, an
-    exercise or a movement pattern, and beside it only words that say how it is loaded. Lets pass what only
-    says how things are done, such as getting up quickly: that is for whoever leads to see to. What is
-    understood is looked for all the same.
+    Reads what the athlete protects; wants a muscle, a joint, a region, an exercise or a movement pattern.
+    Silent where a word is understood, where the words only say how things are done, such as getting up
+    quickly, and where a note, what was agreed, or the dates or weeks in which it holds say more: that is for
+    whoever leads to see to. One note an athlete.
 
     Flags:
         programme: Press
@@ -231,28 +235,30 @@ def restriction_unclear(lifter: Lifter, limits: Limits) -> Iterator[DraftFinding
         athlete: {name: Ida, protect: [{movement: overhead pressing, advised by: physiotherapist}]}
         sessions: [{session: Upper, exercises: [{exercise: bench press, sets: 3, reps: 8}]}]
     """
-    for restriction in lifter.athlete.protect:
-        for subject in (restriction.subject, *restriction.agreed):
-            spared = restrictions.read(subject.words, lifter.resources.known)
-            if spared.is_understood:
-                continue
-            yield found(
-                subject.place,
-                _not_understood(subject.words, spared),
-                wanted="words such as left shoulder or overhead pressing",
-                change="Reword it; check the lines yourself until then.",
-                where=f"{lifter.athlete.name}, protect",
-            )
+    unclear = [
+        one for one in lifter.athlete.protect if not _is_explained(one) and _means_nothing(one, lifter)
+    ]
+    if unclear:
+        subjects = [one.subject for one in unclear]
+        yield found(
+            subjects[0].place,
+            f"{first_of([f'`{one.words}`' for one in subjects])}"
+            f" name{'s' if len(subjects) == 1 else ''} no body part or movement.",
+            wanted="words such as left shoulder or overhead pressing",
+            change="Reword it; check the lines yourself until then.",
+            where=f"{lifter.athlete.name}, protect",
+            related=tuple(Related(one.place, "this too") for one in subjects[1:]),
+        )
 
 
-def _not_understood(words: str, spared: Spared) -> str:
-    """What of a restriction means nothing: all of it, or some words."""
-    part = "body part or movement"
-    if not spared.traits:
-        return f"`{words}` names no {part}."
-    name = "names" if len(spared.unknown) == 1 else "name"
-    unknown = first_of([f"`{word}`" for word in spared.unknown])
-    return f"{unknown} in `{words}` {name} no {part}; the rest is checked."
+def _is_explained(one: Restriction) -> bool:
+    """Whether anything else says what is meant, or when."""
+    return bool(one.agreed or one.note or one.begins or one.ends or one.in_weeks or one.review_on)
+
+
+def _means_nothing(one: Restriction, lifter: Lifter) -> bool:
+    spared = _spared(one.subject.words, lifter.resources.known)
+    return not spared.traits and not spared.is_understood
 
 
 @rule(

@@ -73,7 +73,7 @@ def failure_without_spotter(ledger: Ledger, limits: Limits) -> Iterator[DraftFin
     unsaid = each_line(
         entry
         for entry in _in_training(ledger)
-        if _can_pin(entry) and entry.to_failure and not said(_words_on(entry, ledger))
+        if _can_pin(entry) and entry.to_failure and not said(_words_on(entry, ledger)) and not _leaves(entry)
     )
     if unsaid:
         words = unsaid[0].worked_out_in_words
@@ -89,6 +89,21 @@ def failure_without_spotter(ledger: Ledger, limits: Limits) -> Iterator[DraftFin
             edits=in_one_edit("leave 1 in reserve", map(_leaving_one, unsaid)),
             related=tuple(also(unsaid[1:], "here too")),
         )
+
+
+_LEAVING = re.compile(
+    r"\b(?:leav\w+|keep\w*|hold\w*|stop\w*|with|always)\b[^.;]{0,20}\b(?:one|1|two|2|1-2|a rep)\b"
+    r"|\b(?:one|1|two|2|1-2) (?:left|in the tank|in reserve|short|before failure|shy)\b|\bRIR ?[1-9]|\(-\d\)"
+    r"|\b(?:in reserve|in the tank|not to failure|no failure|before (?:failure|it slows|form)|stops? clean"
+    r"|clean (?:reps?|only)|no grind\w*)\b",
+    re.IGNORECASE,
+)
+"""Words for an open set that stops before the last repetition fails: ``AMRAP leave one in``."""
+
+
+def _leaves(entry: SetGroup) -> bool:
+    """Whether the note on a line says that its open set leaves something."""
+    return any(_LEAVING.search(text) for text in (entry.prescription.note, entry.prescription.cue))
 
 
 def _in_training(ledger: Ledger) -> Iterator[SetGroup]:
@@ -152,9 +167,9 @@ def _words_on(entry: SetGroup, ledger: Ledger) -> Iterator[str]:
 
 WAYS_OUT = (
     "bail", "dump", "drop the bar", "collars off", "no collars", "monolift", "powerlifting", "combo rack",
-    "comp rack", "competition rack", "competition bench",
+    "comp rack", "competition rack", "competition bench", "power rack", "power cage", "half rack",
 )  # fmt: skip
-"""Further beginnings of words for a way out of a failed lift; racks for meets have pins."""
+"""Further beginnings of words for a way out of a failed lift; such racks have pins."""
 
 
 @rule(

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+
 from ..lint.body.equipment import LOADED
 from ..lint.counting.effort import NO_LIFTS
 from ..lint.engine.limits import Condition, Option
@@ -9,6 +11,7 @@ from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, Related, found
 from ..lint.model.naming import line_name
 from ..lint.wording.words import first_of, plain, says
+from .files_words import of_athlete
 from .offers import in_one_edit, writing
 from .shared import of_one_lift
 
@@ -84,12 +87,30 @@ def best_lift_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
         first.work.places["load"],
         f"{share} of {first_of(names)}, but no best on file for {athlete.name}.",
         wanted="the best lift on file",
-        change=f"Write {'it' if len(names) == 1 else 'them'} under `best lifts`, or write a load in kg or an"
-        " effort.",
+        change=_without_a_best(ledger, [entry for entry, _ in lacking.values()], names),
         where=line_name(first.prescription),
         amount=Amount(len(names), 0, "lifts"),
         related=tuple(Related(entry.work.places["load"], line_name(entry.prescription)) for entry in others),
     )
+
+
+_NO_BEST = re.compile(
+    r"\b(?:no|not|never|without|nothing in)\b[^.;]{0,15}(?:%|\bper ?cent\w*|\bmax(?:es|imum|imal|ing)?\b"
+    r"|\b1 ?RM\b|\btest(?:s|ing)?\b|\bbests?\b|\bPBs?\b)",
+    re.IGNORECASE,
+)
+"""Words of a coach who wants no maximum of an athlete: ``No % for him, no maxes``."""
+
+
+def _without_a_best(ledger: Ledger, lines: list[SetGroup], names: list[str]) -> str:
+    """What to write: nobody files a best of whom none is wanted, and none there is of the body alone."""
+    texts = (*(of_athlete(ledger.athlete) if ledger.athlete else ()), ledger.programme.note)
+    if any(_NO_BEST.search(text) for text in texts):
+        return "The % is left over: write an effort instead, such as `rir: 3`; no best is wanted here."
+    if all(entry.implement in ("bodyweight", "none") for entry in lines):
+        return "The body alone has no best in kg: write an effort such as `rir: 3`, or leave the load out."
+    it = "it" if len(names) == 1 else "them"
+    return f"Write {it} under `best lifts`, or write a load in kg or an effort."
 
 
 def _by_percentage(ledger: Ledger) -> Iterator[tuple[Exercise, SetGroup, str]]:

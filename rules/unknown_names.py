@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from ..lint.body import catalogue
-from ..lint.body.names import fold
+from ..lint.body.names import fold, words
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Edit, Related, found
 from ..lint.model.naming import line_name
@@ -301,9 +301,11 @@ def lift_unknown(lifter: Lifter, limits: Limits) -> Iterator[DraftFinding]:
     sources=(),
 )
 def adjustment_unmatched(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
-    """Something adjusted for an athlete that no line of the programme is called.
+    """Something adjusted for an athlete that nothing in the programme is called.
 
-    Looks up the exercise of everything under `adjust`; wants a line with it, by whichever of its names.
+    Looks up the exercise of everything under `adjust`; wants a line with it, by whichever of its names: an
+    exercise, intervals, a circuit or complex or a part of one, an own choice, an activity, something in the
+    preparation, or a session. Silent where all its words stand in such a name.
 
     Flags:
         programme: Legs
@@ -327,6 +329,9 @@ def adjustment_unmatched(ledger: Ledger, limits: Limits) -> Iterator[DraftFindin
     there = {ledger.named(name) for name in names}
     asked = [one.exercise for one in adjustments if one.exercise.words]
     unknown = [term for term in asked if ledger.named(term.words) not in there]
+    if unknown:
+        called = [_words_of(name) for name in _other_names(ledger)]
+        unknown = [term for term in unknown if not any(_words_of(term.words) <= one for one in called)]
     for number, term in enumerate(unknown):
         near = _nearest(term.words, names) if number < MOST_SUGGESTED else []
         yield found(
@@ -337,6 +342,23 @@ def adjustment_unmatched(ledger: Ledger, limits: Limits) -> Iterator[DraftFindin
             where=f"adjust, {term.words}",
             edits=_writing(term, near) if near else writing(term.place, *names[:4]),
         )
+
+
+def _other_names(ledger: Ledger) -> Iterator[str]:
+    """What lines that are no exercises are called, sessions, activities, and what comes before the work."""
+    for line in ledger.programme.prescriptions():
+        for group in line.groups if line.kind else ():
+            yield from (str(one.value) for one in group.get("exercise", ()))
+        yield line.note
+    for block in ledger.programme.blocks:
+        yield from (activity.name for activity in block.activities)
+    for session in ledger.programme.sessions():
+        yield session.name
+        yield from (term.words for term in session.preparation)
+
+
+def _words_of(name: str) -> frozenset[str]:
+    return frozenset(map(fold, words(name)))
 
 
 def _nearest(name: str, names: Iterable[str]) -> list[str]:

@@ -19,7 +19,7 @@ if TYPE_CHECKING:
 WEIGHTS = (
     "rucksack", "ruck", "backpack", "back pack", "daypack", "bag", "suitcase", "holdall",
     "duffel", "water bottle", "bottle", "jug", "canister", "jerrycan", "jerry can", "bucket", "tin",
-    "soup can", "book", "brick", "rock", "sack", "crate", "wine box", "paint pot", "toddler",
+    "soup can", "handle", "book", "brick", "rock", "sack", "crate", "wine box", "paint pot", "toddler",
 )  # fmt: skip
 """What is held in the hands or worn on the back."""
 

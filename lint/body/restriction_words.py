@@ -26,6 +26,7 @@ _JUMP: tuple[Trait, ...] = (("pattern", "jump"), ("kind", "plyometric"))
 _RUN: tuple[Trait, ...] = (("station", "track"), ("station", "hill"), ("station", "treadmill"))
 _DEEP: tuple[Trait, ...] = (("knee bent past", "100"),)
 _LUNGE: tuple[Trait, ...] = (("lunge", ""),)
+_PULLED_UP: tuple[Trait, ...] = (("pulled up", ""),)
 _LEG_EXTENSION: tuple[Trait, ...] = (("called", "leg extension"),)
 _PUSHED_OVERHEAD: tuple[Trait, ...] = (("pushed past", "150"),)
 _OVERHEAD: tuple[Trait, ...] = (
@@ -107,11 +108,14 @@ MOVEMENTS: dict[str, tuple[Trait, ...]] = {
     "chest press": (("pattern", "horizontal push"),),
     "pull": (("pattern", "vertical pull"), ("pattern", "horizontal pull")),
     "row": (("pattern", "horizontal pull"),),
-    "pull up": (("pattern", "vertical pull"),),
-    "chin up": (("pattern", "vertical pull"),),
+    "pull up": _PULLED_UP,
+    "chin up": _PULLED_UP,
     "push up": (("pattern", "horizontal push"),),
     "press up": (("pattern", "horizontal push"),),
-    "hang": (("stance", "hanging"),),
+    **dict.fromkeys(
+        ("hang", "hang from straight arm", "hang on straight arm", "straight arm hang", "hang from a bar"),
+        (("stance", "hanging"),),
+    ),
     "squat": (("pattern", "squat"),),
     "deep squat": _DEEP,
     "full squat": _DEEP,
@@ -122,7 +126,20 @@ MOVEMENTS: dict[str, tuple[Trait, ...]] = {
     "straighten the knee": (("action", "knee extension"),),
     "lunge": _LUNGE,
     "split squat": _LUNGE,
-    "stand on one leg": (("stance", "single leg"),),
+    **dict.fromkeys(
+        (
+            "stand on one leg",
+            "stand on leg",
+            "single leg stand",
+            "one leg stand",
+            "single leg stance",
+            "single leg balance",
+            "one leg balance",
+            "balance on one leg",
+            "balance on leg",
+        ),
+        (("stance", "single leg"),),
+    ),
     "hinge": (("pattern", "hip hinge"),),
     "hip hinge": (("pattern", "hip hinge"),),
     "hip thrust": (("pattern", "hip thrust"),),
@@ -228,6 +245,26 @@ BESIDE = frozenset(
     )
 )
 """Words that may stand beside what is spared and change nothing of what is looked for."""
+
+HARMLESS = frozenset(
+    words(
+        "against at avoid by do doing during exercise for from in into lift motion movement never no not of"
+        " on position please the through to train use with work"
+    )
+)
+"""Words of those above that say nothing more of what is spared."""
+
+LOADED = frozenset(words("load loaded loading weight weighted"))
+"""Words for a load, with which alone something is to be spared."""
+
+HEAVY = frozenset(words("hard heavy"))
+"""Words for much of it."""
+
+IMPLEMENTS = frozenset(words("band barbell bodyweight cable dumbbell kettlebell machine"))
+"""Words for what is lifted."""
+
+ONE = frozenset(words("one single"))
+"""Words for one limb at a time."""
 
 MANNER = frozenset(
     words(

@@ -16,7 +16,19 @@ from . import catalogue
 from .known import CATALOGUE
 from .names import fold, words
 from .restriction_angles import DIFFER, goes_through, taken_out, with_arc
-from .restriction_words import BESIDE, LEFT_OUT, MANNER, MANOEUVRES, MOVEMENTS, PARTS, SIDES_OF_A_PART, STRAIN
+from .restriction_words import (
+    BESIDE,
+    HARMLESS,
+    HEAVY,
+    LEFT_OUT,
+    LOADED,
+    MANNER,
+    MANOEUVRES,
+    MOVEMENTS,
+    PARTS,
+    SIDES_OF_A_PART,
+    STRAIN,
+)
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -51,10 +63,11 @@ JOINERS = ("and", "or")
 class Spared:
     """What the words of a restriction mean: ``traits`` to look for in an exercise, the ``side`` ("" where not
     just one is named), and the words that mean nothing here, ``unknown``. ``agreed`` are the traits of what
-    may stay all the same.
+    may stay all the same. ``bounds`` are words by which less is to be spared than the traits say, such as
+    ``heavy``, ``kettlebell`` or ``below``.
     """
 
-    __slots__ = ("agreed", "is_manner", "side", "traits", "unknown")
+    __slots__ = ("agreed", "bounds", "is_manner", "side", "traits", "unknown")
 
     def __init__(
         self,
@@ -62,7 +75,9 @@ class Spared:
         side: str,
         unknown: tuple[str, ...],
         agreed: tuple[Trait, ...] = (),
+        bounds: tuple[str, ...] = (),
     ) -> None:
+        self.bounds = bounds
         self.traits = traits
         self.side = side
         self.unknown = unknown
@@ -80,13 +95,18 @@ class Spared:
         return MANNER.issuperset(map(fold, self.unknown)) and bool(self.traits or self.is_manner)
 
     @property
-    def is_of_a_part(self) -> bool:
-        """Whether only a part of the body is known of what is done with it: ``crossing the legs``."""
-        return bool(self.unknown) and all(kind in ("joint", "trains", "hands") for kind, *_ in self.traits)
+    def is_measured(self) -> bool:
+        """Whether degrees are told beyond which it is."""
+        return any(len(trait) > 2 or trait[0] in UP_TO for trait in self.traits)
 
     def suits(self, exercise: Exercise) -> bool:
         """Whether an exercise may be offered: nothing held for long where the breath must go on."""
         return not (self.forbids(exercise) or (self.strains and exercise.kind == "isometric"))
+
+    def clears(self, exercise: Exercise) -> bool:
+        """Whether an exercise is surely none of it, so that it may be offered in the place of one that is."""
+        bounded = self.bounds or self.unknown or any(len(trait) > 2 for trait in self.traits)
+        return not bounded and not loads(exercise, tuple(map(_widened, self.traits)))
 
     def forbids(self, exercise: Exercise, said: Arc | None = None) -> bool:
         """Whether an exercise is what is to be spared, and none that was agreed.
@@ -100,6 +120,19 @@ class Spared:
         return self.forbids(exercise, said) and loads(exercise, self.traits, said, DIFFER)
 
 
+CLEAR = 20.0
+"""Degrees by which what is offered stays clear of a limit: lifters differ by less."""
+UP_TO = ("knee bent past", "pushed past", "arm raised past")
+"""Kinds of traits that are a limit in degrees."""
+
+
+def _widened(trait: Trait) -> Trait:
+    """A trait that holds more, for what must surely not be one: lower limits, one leg by whatever stance."""
+    if trait[0] in UP_TO:
+        return (trait[0], f"{float(trait[1]) - CLEAR:g}")
+    return ("one leg at a time", "") if trait == ("stance", "single leg") else trait
+
+
 def read(spared: str, known: Known = CATALOGUE, agreed: Iterable[str] = ()) -> Spared:
     """What is meant by words such as "left shoulder" or "deep knee bend under load".
 
@@ -111,19 +144,27 @@ def read(spared: str, known: Known = CATALOGUE, agreed: Iterable[str] = ()) -> S
     whole = " ".join(typed[:MOST_WORDS])
     traits: list[Trait] = []
     unknown: list[str] = []
+    bounds: list[str] = []
     for part in [whole] if known.listed(whole) else filter(str.strip, re.split(BETWEEN, whole)):
         rest, arc, degrees = taken_out(part)
         for clause in _clauses([word.strip('.!?"') for word in words(rest)], known):
-            found, left = _clause(clause, known)
+            found, left, bounding = _clause(clause, known)
+            bounds += bounding
             within = with_arc([fold(word) for word in clause], found, arc) if arc else found
             traits += within or found
             unknown += left + ([] if within else degrees)
     unknown += typed[MOST_WORDS:]
     sides = [side for side in SIDES if side in re.sub(BETWEEN, " ", " ".join(typed)).split()]
     side = sides[0] if len(sides) == 1 else ""
-    spared = Spared(tuple(dict.fromkeys(traits)), side, tuple(dict.fromkeys(unknown)), may_stay)
-    spared.is_manner = len(_telling(words(whole))) == len(spared.unknown) and len(words(whole)) > 1
-    return spared
+    meant = Spared(
+        tuple(dict.fromkeys(traits)),
+        side,
+        tuple(dict.fromkeys(unknown)),
+        may_stay,
+        tuple(dict.fromkeys(bounds)),
+    )
+    meant.is_manner = len(_telling(words(whole))) == len(meant.unknown) and len(words(whole)) > 1
+    return meant
 
 
 def _clauses(said: list[str], known: Known) -> Iterator[list[str]]:
@@ -140,19 +181,37 @@ def _clauses(said: list[str], known: Known) -> Iterator[list[str]]:
     yield said[start:]
 
 
-def _clause(clause: Sequence[str], known: Known) -> tuple[list[Trait], list[str]]:
-    """What a clause says to look for, and its words that mean nothing."""
+def _clause(clause: Sequence[str], known: Known) -> tuple[list[Trait], list[str], list[str]]:
+    """What a clause says to look for, its words that mean nothing, and those that bound it."""
     said = [word for word in clause if word and word not in SIDES]
     movements, left = _matched(said, lambda phrase: _movement(phrase, known))
+    beside: list[str] = []
     if not movements:
-        movements, left = _matched(_telling(said), lambda phrase: _movement(phrase, known))
+        told = _telling(said)
+        movements, left = _matched(told, lambda phrase: _movement(phrase, known))
+        beside = [word for word in said if word not in told] if movements else []
     parts, left = _matched(said if not movements else left, _part)
     unknown = _telling(left)
+    bounds = _bounds(said, [*beside, *left], movements or parts)
     measured = any(character.isdigit() for character in "".join(unknown))
-    as_written = known.exercise(" ".join(said)) if unknown and not measured else None
+    bounded = measured or bounds or not MANNER.isdisjoint(map(fold, unknown))
+    as_written = known.exercise(" ".join(said)) if unknown and not bounded else None
     if as_written is not None:
-        return [("name", as_written.name)], []
-    return movements or parts, unknown
+        return [("name", as_written.name)], [], []
+    return movements or parts, unknown, bounds
+
+
+def _bounds(said: Sequence[str], left: Sequence[str], found: list[Trait]) -> list[str]:
+    """The words of a clause, ``left`` beside what is spared, by which less than that is meant."""
+    bounds = ["loaded"] if not LOADED.isdisjoint(said) and all(kind != "axial" for kind, *_ in found) else []
+    bounds += [word for word in said if word in HEAVY]
+    under_load = any(f"under {word}" in " ".join(said) for word in LOADED)
+    harmless = HARMLESS | LOADED | LEFT_OUT | ({"under"} if under_load else set())
+    for word in left:
+        forms = {word, fold(word), _stem(fold(word))}
+        if harmless.isdisjoint(forms) and not BESIDE.isdisjoint(forms):
+            bounds.append(fold(word))
+    return bounds
 
 
 def _telling(said: Sequence[str]) -> list[str]:
@@ -288,6 +347,13 @@ def _has(exercise: Exercise, kind: str, name: str, said: Arc | None) -> bool:
         return "knee extension" in exercise.actions and furthest >= float(name)
     if kind == "lunge":
         return kind in exercise.patterns and exercise.stance != "single leg"
+    if kind == "pulled up":
+        return "vertical pull" in exercise.patterns and exercise.stance == "hanging"
+    if kind == "one leg at a time":
+        lower = exercise.unilateral and any(
+            _joint(action) in ("hip", "knee", "ankle") for action in exercise.actions
+        )
+        return lower or exercise.stance == "single leg"
     if kind == "pushed past":
         raised = "shoulder" not in exercise.path or _furthest(exercise, "shoulder") >= float(name)
         return raised and "vertical push" in exercise.patterns

@@ -59,7 +59,11 @@ def loaded(words: str, exercise: str) -> bool:
         ("push-ups", ["push-up", "bench press"], ["overhead press"]),
         ("pulling", ["pull-up", "bent-over row"], ["bench press", "deadlift"]),
         ("rows", ["bent-over row", "seated cable row"], ["pull-up"]),
-        ("pull-ups", ["pull-up", "lat pulldown"], ["bent-over row"]),
+        (
+            "pull-ups",
+            ["pull-up", "chin-up", "assisted pull-up"],
+            ["lat pulldown", "bent-over row", "hanging leg raise"],
+        ),
         ("hanging", ["hanging knee raise", "pull-up"], ["lat pulldown", "plank"]),
         ("squats", ["back squat", "leg press", "goblet squat"], ["walking lunge", "Romanian deadlift"]),
         (

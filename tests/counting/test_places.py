@@ -18,10 +18,10 @@ SESSIONS = """\
 sessions:
   - session: A
     day: monday
-    exercises: [{exercise: back squat, sets: 3, reps: 8, rir: 2}]
+    exercises: [{exercise: barbell back squat, sets: 3, reps: 8, rir: 2}]
   - session: B
     day: friday
-    exercises: [{exercise: goblet squat, sets: 3, reps: 8, rir: 2}]
+    exercises: [{exercise: dumbbell goblet squat, sets: 3, reps: 8, rir: 2}]
 """
 
 
@@ -79,9 +79,7 @@ def test_a_session_comes_before_its_block_and_that_before_the_programme(programm
 
 def test_the_list_of_the_place_counts(missing):
     assert missing(text()) == [("No dumbbell for goblet squat.", ())]
-    assert missing(text("{2-3: hotel, other: gym}")) == [
-        ("At hotel: no barbell or rack for back squat.", (2, 3))
-    ]
+    assert missing(text("{2-3: hotel, other: gym}")) == [("At hotel: no barbell for back squat.", (2, 3))]
 
 
 def test_places_of_the_settings_and_sets_of_equipment(missing):
@@ -90,7 +88,7 @@ def test_places_of_the_settings_and_sets_of_equipment(missing):
         "spotline.yaml": "places: {hotel: [bag]}\nequipment: {bag: [dumbbells, mat], shed: [barbell]}\n"
     }
     (said,) = missing(text("hotel", head=own), settings)
-    assert said == ("At hotel: no barbell or rack for back squat.", (1, 2, 3, 4))
+    assert said == ("At hotel: no barbell for back squat.", (1, 2, 3, 4))
     (said,) = missing(text("shed", head=own), settings)
     assert said[0].startswith("At shed: no ")
 

@@ -80,8 +80,7 @@ class TestProtectedAreaLoaded:
         assert findings(week({"Gym": ["Sit-to-stand, sets: 3"]}, head), self.RULE) == []
         one = head.replace("[leg press, sit-to-stand]", "[squats]")
         assert findings(week({"Gym": ["goblet squat, sets: 3"]}, one), self.RULE) == []
-        (unclear,) = findings(week(LEGS, head.replace("sit-to-stand", "chair thing")), "restriction-unclear")
-        assert unclear.place.excerpt == "chair thing"
+        assert findings(week(LEGS, head.replace("sit-to-stand", "chair thing")), "restriction-unclear") == []
 
     def test_an_area_is_loaded_in_a_stage(self, findings: Findings, week: Text) -> None:
         stage = "rehabilitation: {stage: early loading, advised by: physiotherapist, until: 2026-12-01}"
@@ -200,17 +199,13 @@ class TestProtectedAreaLoaded:
         )
         assert [one.words for one in finding.related][:2] == [
             "Gym, split squat to 100 degrees: this too",
-            "Gym, leg press: this may, too",
+            "protected, as advised by the surgeon",
         ]
-        (doubtful,) = findings(week({"Gym": lines[:1]}, self.DEGREES), self.RULE)
-        assert (doubtful.severity, doubtful.counted) == (
-            "note",
-            "Leg press may involve `knee bend past 90`, to be avoided.",
-        )
+        assert findings(week({"Gym": lines[:1]}, self.DEGREES), self.RULE) == []
 
     @pytest.mark.parametrize("line", ["step-up, sets: 3", "lateral step-up, sets: 3"])
     def test_a_step_up_is_no_lunge(self, findings: Findings, week: Text, line: str) -> None:
-        for words in ("deep lunges", "split squats"):
+        for words in ("lunges", "split squats"):
             head = f"athlete: {{name: Ida, protect: [{{movement: {words}, advised by: coach}}]}}"
             assert findings(week({"Gym": [line]}, head), self.RULE) == []
             assert findings(week({"Gym": ["walking lunge, sets: 3"]}, head), self.RULE)
@@ -280,11 +275,8 @@ class TestRestrictionUnclear:
 
     def test_a_word_that_means_nothing_beside_others(self, findings: Findings, week: Text) -> None:
         head = "athlete: {name: Ida, protect: [{area: left knee (old sprain), advised by: physician}]}"
-        (finding,) = findings(week(LEGS, head), self.RULE)
-        assert finding.counted == (
-            "`old` and `sprain` in `left knee (old sprain)` name no body part or movement; the rest is checked."
-        )
-        assert findings(week(LEGS, head), "protected-area-loaded")
+        assert findings(week(LEGS, head), self.RULE) == []
+        assert findings(week(LEGS, head), "protected-area-loaded") == []
 
     @pytest.mark.parametrize("words", ["left", "right side"])
     def test_a_side_alone_is_nothing(self, findings: Findings, week: Text, words: str) -> None:
@@ -292,10 +284,19 @@ class TestRestrictionUnclear:
         (finding,) = findings(week(LEGS, head), self.RULE)
         assert finding.counted == f"`{words}` names no body part or movement."
 
-    def test_one_word_that_means_nothing(self, findings: Findings, week: Text) -> None:
-        head = "athlete: {name: Ida, protect: [{movement: knee wobbling, advised by: physician}]}"
-        (finding,) = findings(week(LEGS, head), self.RULE)
-        assert finding.counted.startswith("`wobbling` in `knee wobbling` names no body part")
+    @pytest.mark.parametrize(
+        "more",
+        [
+            "agreed: [leg press]",
+            "until: 2099-03-01",
+            "in weeks: 1",
+            "note: as she knows",
+            "review on: 2099-03-01",
+        ],
+    )
+    def test_what_else_is_said_explains_it(self, findings: Findings, week: Text, more: str) -> None:
+        head = f"athlete: {{name: Ida, protect: [{{movement: the usual, advised by: physician, {more}}}]}}"
+        assert findings(week(LEGS, head), self.RULE) == []
 
     @pytest.mark.parametrize(
         "words",
@@ -318,7 +319,9 @@ class TestRestrictionUnclear:
             "name: Ida\nprotect:\n  - {area: this, advised by: physician}\n"
             "  - {area: knee, advised by: physician}\n  - {movement: that, advised by: physician}\n"
         )
-        assert [one.place.line for one in filed(text, self.RULE)] == [3, 5]
+        (finding,) = filed(text, self.RULE)
+        assert finding.counted == "`this` and `that` name no body part or movement."
+        assert (finding.place.line, [one.place.line for one in finding.related]) == (3, [5])
 
 
 class TestRestrictionReviewPast:
@@ -1074,14 +1077,14 @@ class TestDiagnosisInAthleteFile:
 
     def test_the_words(self, filed: Callable[..., list[Finding]]) -> None:
         text = (
-            "# ACL in 2024\nname: Ida\nprotect:\n  - area: left knee\n    advised by: physician\n"
-            "    note: meniscus\nnote: torn in May\n# and asthma\n"
+            "# ACL in 2024\nname: Ida\n# meniscus\nage: 30\nlevel: novice\n"
+            "sport: judo\nnote: torn in May\n# and asthma\n"
         )
         (finding,) = filed(text, self.RULE)
         assert (finding.severity, finding.where) == ("warning", "Ida")
         assert (finding.place.line, finding.place.excerpt) == (1, "ACL")
         assert finding.counted == "`ACL`, `meniscus`, `torn` and 1 more read like medical details."
-        assert [one.place.line for one in finding.related] == [6, 7, 8]
+        assert [one.place.line for one in finding.related] == [3, 7, 8]
 
     def test_clean(self, filed: Callable[..., list[Finding]]) -> None:
         assert filed("name: Ida\nnote: likes to know why\n", self.RULE) == []

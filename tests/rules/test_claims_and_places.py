@@ -167,7 +167,7 @@ class TestOneCause:
     SESSION = (
         "  - session: A\n    day: {}\n    exercises:\n      - exercise: good morning\n"
         "        work: [{{sets: 1, reps: 5, tempo: 60-0-60-0}}, {{sets: 3, reps: 5, tempo: 60-0-60-0}}]\n"
-        "      - {{exercise: snatch, sets: 3, reps: 2}}\n"
+        "      - {{exercise: barbell snatch, sets: 3, reps: 2}}\n"
     )
 
     @pytest.mark.parametrize(

@@ -137,9 +137,7 @@ class TestTheBreath:
     def test_is_understood(self, findings: Findings, week: Text, words: str) -> None:
         assert said(findings, week(LEGS, self.HEAD % words), "restriction-unclear") == 0
 
-    @pytest.mark.parametrize(
-        "words", ["the usual", "knee wobbling", "left knee (old strain)", "hamstring strain"]
-    )
+    @pytest.mark.parametrize("words", ["the usual", "wobbling", "those from last time"])
     def test_what_is_not(self, findings: Findings, week: Text, words: str) -> None:
         assert said(findings, week(LEGS, self.HEAD % words), "restriction-unclear") == 1
 
@@ -214,7 +212,8 @@ class TestWhatWhoeverLeadsMustKnow:
             ("insulin before the session, sugar at hand", None),
             ("Asthma. Inhaler with her coach.", None),
             ("Asthma. Longer warm-up when it freezes.", "note"),
-            ("Blood-pressure tablets, controlled, fine for moderate work", "note"),
+            ("Blood-pressure tablets, controlled, fine for moderate work", None),
+            ("Blood-pressure tablets, controlled", "note"),
             ("on beta blockers, so go by effort", "note"),
             ("pregnant, week 20", "note"),
             ("left knee: torn meniscus in May", "warning"),
@@ -233,6 +232,6 @@ class TestWhatWhoeverLeadsMustKnow:
 
     @pytest.mark.parametrize("more", ["clearance on file: 2027-01-14", DATED % ("GP", "from: 2027-01-14")])
     def test_what_is_in_hand(self, findings: Findings, week: Text, more: str) -> None:
-        for note, told in (("blood-pressure tablets, controlled", 0), ("torn meniscus, left", 1)):
+        for note, told in (("blood-pressure tablets, controlled", 0), ("torn meniscus, left", 0)):
             text = week(LEGS, f'athlete: {{name: Ida, {more}, note: "{note}"}}')
             assert said(findings, text, self.RULE) == told

@@ -1,0 +1,100 @@
+"""How a line keeps to what the athlete spares: by the bounds of the restriction, by the coach's own words."""
+
+from __future__ import annotations
+
+import re
+
+from ..lint.body.names import fold, words
+from ..lint.body.restriction_words import HARMLESS, HEAVY, IMPLEMENTS, LEFT_OUT, ONE
+from .files_words import is_professional
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Iterator, Sequence
+
+    from ..lint.counting.set_group import SetGroup
+    from ..lint.model.athlete import Restriction
+    from ..lint.model.programme import Member
+
+HEAVY_FROM = 80
+"""% of the best lift from which a load is heavy whoever lifts it (common practice, no source)."""
+
+_ALLOWED = re.compile(
+    r"\b(?:ok(?:'?d|ayed)?|okay|allowed|agreed|approved|cleared|permitted|signed off|pain[- ]?free|no pain"
+    r"|as tolerated|shallow|short|limited|partial|half|quarter|reduced|within|never|not below|not above"
+    r"|elbows? (?:bent|at (?:the )?side)"
+    r"|(?:arms?|knees?|elbows?) (?:stay )?bent|hand on|holding on"
+    r"|(?:to|on) (?:a |the )?(?:high |low )?(?:box|chair|bench|pads?|pins?|blocks?|parallel))\b",
+    re.IGNORECASE,
+)
+"""Words of a coach who has the restriction in mind: what may stay."""
+
+_SO_FAR = re.compile(
+    r"\b(?:above|below|under|up to|to|only) (?:the )?\d+\b|\b\d+ ?(?:deg(?:rees?)?\b|°)", re.IGNORECASE
+)
+"""Words for how far a line goes."""
+
+_NOT = re.compile(r"\b(?:no|not|never|without|nothing|avoid|keep off|below|under)\b([^.;]*)", re.IGNORECASE)
+
+
+def is_within(entry: SetGroup, bounds: Sequence[str]) -> bool:
+    """Whether a line surely does what is spared by all words that bound it, such as ``heavy`` or ``barbell``;
+    a word that nothing in a line can be held against leaves it unsure.
+    """
+    return all(_holds(entry, bound) for bound in bounds)
+
+
+def _holds(entry: SetGroup, bound: str) -> bool:
+    if bound == "loaded":
+        return _is_loaded(entry)
+    if bound in HEAVY:
+        return entry.percent is not None and entry.percent.low >= HEAVY_FROM
+    if bound == "bodyweight":
+        return not _is_loaded(entry) and entry.implement in ("bodyweight", "none")
+    if bound in IMPLEMENTS:
+        return entry.implement == bound
+    return bound in ONE and entry.exercise is not None and bool(entry.exercise.unilateral)
+
+
+def _is_loaded(entry: SetGroup) -> bool:
+    """Whether something is lifted with the body, or moved by it."""
+    load = entry.work.load
+    if load is not None and load.kind == "bodyweight":
+        return all(one.low > 0 for one in load.values) and bool(load.values)
+    return load is not None or entry.implement not in ("bodyweight", "none", "band")
+
+
+def says_that_it_may(
+    entry: SetGroup, restriction: Restriction, member: Member | None, *, is_measured: bool = False
+) -> bool:
+    """Whether what is noted on a line is the coach's answer to a restriction, or the line is what was agreed,
+    by the words of both. ``is_measured`` says that its degrees were held against the restriction.
+    """
+    noted = list(_noted(entry, member))
+    name, said = _folded(entry.name), _folded(" ".join([entry.name, *noted]))
+    if any(_folded(agreed) - name and _folded(agreed) <= said for agreed in restriction.may_stay):
+        return True
+    answers = (_ALLOWED,) if is_measured else (_ALLOWED, _SO_FAR)
+    if any(one.search(text) for one in answers for text in (entry.name, *noted)) or is_professional(noted):
+        return True
+    spared = {word[:4] for word in _folded(restriction.subject.words)}
+    told = [words_of for text in noted for words_of in _NOT.findall(text)]
+    return any(word[:4] in spared for text in told for word in _folded(text))
+
+
+def _noted(entry: SetGroup, member: Member | None) -> Iterator[str]:
+    """What stands beside the name of a line, or of what takes its place for an athlete."""
+    line = entry.prescription
+    yield line.note
+    yield line.cue
+    if line.paired:
+        yield line.paired.note
+    for one in member.adjustments if member else ():
+        if one.note and fold(one.swap.words if one.swap else one.exercise.words) == fold(entry.name):
+            yield one.note
+
+
+def _folded(text: str) -> frozenset[str]:
+    """The words of a text that say something."""
+    plain = map(fold, words(text.lower()))
+    return frozenset(word for word in plain if word not in HARMLESS and word not in LEFT_OUT)

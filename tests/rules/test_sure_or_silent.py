@@ -1,0 +1,314 @@
+"""What rules of care, kit and adjusting say for certain, and where they are silent: siblings of coaches' sheets."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+import pytest
+
+from spotline.lint.body import catalogue
+from spotline.lint.body.restrictions import read
+from spotline.lint.findings.finding import Finding
+from spotline.lint.project.results import Review
+
+Findings = Callable[..., list[Finding]]
+Text = Callable[..., str]
+
+
+class TestWhatIsSparedIsSurelyDone:
+    RULE = "protected-area-loaded"
+
+    def told(self, findings: Findings, week: Text, restriction: str, *lines: str) -> list[str]:
+        head = f"athlete: {{name: Ida, protect: [{{movement: {restriction}, advised by: physician}}]}}"
+        found = findings(week({"Gym": [f"{line}, sets: 3" for line in lines]}, head), self.RULE)
+        assert all(one.severity == "warning" for one in found)
+        return [place.excerpt for one in found for place in (one.place,)]
+
+    @pytest.mark.parametrize(
+        ("restriction", "line"),
+        [
+            # one leg
+            ("single-leg standing", "goblet squat"),
+            ("single-leg standing", "kettlebell swing"),
+            ("single-leg standing", "bodyweight calf raise"),
+            ("single-leg balance", "split squat"),
+            ("standing on the left leg", "back squat"),
+            # hanging and pulling
+            ("pull-ups", "lat pulldown"),
+            ("chin-ups", "neutral-grip lat pulldown"),
+            ("pull-ups", "hanging leg raise"),
+            ("hanging from straight arms", "lat pulldown"),
+            # bounds that no line can be held against
+            ("external rotation beyond 60 deg under load", "band external rotation"),
+            ("pressing above head height", "bench press"),
+            ("pressing above 10 kg", "dumbbell bench press"),
+            ("lying flat straight after tablets", "bench press"),
+            ("squats below parallel for long", "back squat"),
+            ("heel drop below level", "heel drop"),
+            ("fast running", "treadmill run"),
+            ("quick twisting", "Russian twist"),
+            # bounds that the line does not reach
+            ("overhead with kettlebell", "dumbbell shoulder press, load: 2 x 8 kg"),
+            ("overhead with kettlebell", "pull-up"),
+            ("heavy deadlifts", "deadlift, load: 60 %"),
+            ("heavy deadlifts", "deadlift"),
+            ("squats under load", "bodyweight squat"),
+            ("loaded lunges", "split squat, load: bodyweight"),
+            ("barbell bench press", "dumbbell bench press"),
+            # what the coach noted is the answer
+            ("overhead pressing", "half-kneeling press, note: to eye height - not overhead"),
+            ("shoulder external rotation", "band external rotation, note: elbow at side to 45 deg"),
+            ("deep knee bend", "goblet squat, note: to box 50 - above 90 - ok"),
+            ("elbow extension", "triceps pushdown, note: elbows never straight"),
+            ("knee bends", "back squat, note: half range only"),
+            ("hanging", "hanging knee raise, note: physio ok'd"),
+            ("kneeling", "half-kneeling cable chop, cue: pain-free"),
+            ("jumping", "box jump, note: no jump - step up and down"),
+        ],
+    )
+    def test_silent(self, findings: Findings, week: Text, restriction: str, line: str) -> None:
+        assert self.told(findings, week, restriction, line) == []
+
+    @pytest.mark.parametrize(
+        ("restriction", "line"),
+        [
+            ("single-leg standing", "pistol squat"),
+            ("standing on one leg", "single-leg Romanian deadlift"),
+            ("pull-ups", "chin-up"),
+            ("pull-ups", "assisted pull-up"),
+            ("hanging from straight arms", "dead hang"),
+            ("overhead pressing", "seated dumbbell shoulder press"),
+            ("overhead pressing", "seated dumbbell shoulder press, note: light"),
+            ("overhead with kettlebell", "kettlebell push press"),
+            ("heavy deadlifts", "deadlift, load: 85 %"),
+            ("squats under load", "goblet squat, load: 16 kg"),
+            ("deep knee bend", "goblet squat"),
+            ("dips", "weighted dip"),
+            ("jumping", "box jump"),
+        ],
+    )
+    def test_said(self, findings: Findings, week: Text, restriction: str, line: str) -> None:
+        assert self.told(findings, week, restriction, line) == [line.split(",")[0]]
+
+    @pytest.mark.parametrize(
+        ("restriction", "agreed", "line"),
+        [
+            ("deep knee bend", "box squat to box 50", "goblet squat, note: box squat to box 50"),
+            ("single-leg standing", "step-up with hand on wall", "step-up, note: hand on wall"),
+            ("single-leg standing", "step-up with hand on wall", "step-up"),
+            ("overhead pressing", "half-kneeling landmine press", "half-kneeling landmine press"),
+            ("hanging", "hang with feet on the floor", "dead hang, note: feet on the floor"),
+        ],
+    )
+    def test_what_was_agreed(
+        self, findings: Findings, week: Text, restriction: str, agreed: str, line: str
+    ) -> None:
+        assert self.told(findings, week, f"{restriction}, agreed: [{agreed}]", line) == []
+
+    def test_what_was_agreed_is_no_more_than_that(self, findings: Findings, week: Text) -> None:
+        said = self.told(findings, week, "jumping, agreed: [squats]", "squat jump")
+        assert said == ["squat jump"]
+
+    def test_the_note_on_a_swap_is_one_on_the_line(self, findings: Findings, week: Text) -> None:
+        head = (
+            "athletes:\n  - athlete: {name: Ida, protect: [{movement: deep knee bend, advised by: physician,"
+            " agreed: [box squat to box 50]}]}\n"
+            "    adjust: [{exercise: back squat, swap: goblet squat, note: %s}]"
+        )
+        for note, told in (("to box 50 - above 90", 0), ("slowly", 1)):
+            text = week({"Gym": ["back squat, sets: 3"]}, head % note)
+            assert len(findings(text, self.RULE)) == told
+
+    @pytest.mark.parametrize(
+        ("restriction", "risky"),
+        [
+            ("single-leg standing", "split squat"),
+            ("deep knee bend", "sumo squat"),
+            ("external rotation beyond 60 deg under load", "W raise"),
+            ("standing on one leg", "step-up"),
+        ],
+    )
+    def test_what_may_break_it_is_never_offered(self, restriction: str, risky: str) -> None:
+        exercise = catalogue.exercise(risky)
+        assert exercise is not None
+        assert not read(restriction).clears(exercise)
+
+    def test_where_nothing_is_surely_safe_only_the_professional_is_named(
+        self, findings: Findings, week: Text
+    ) -> None:
+        head = "athlete: {name: Ida, protect: [{movement: heavy deadlifts, advised by: physician}]}"
+        (finding,) = findings(week({"Gym": ["deadlift, sets: 3, reps: 3, load: 85 %"]}, head), self.RULE)
+        assert (finding.change, finding.edits) == ("Ask the physician what may stay.", ())
+
+
+class TestKitThatIsWritten:
+    RULE = "equipment-missing"
+
+    @pytest.mark.parametrize(
+        ("has", "line"),
+        [
+            ("barbell, farmer's handles", "farmer's carry, load: 2 x 40 kg"),
+            ("barbell, jugs", "farmer's carry, load: 2 x 10 kg"),
+            ("rucksack", "suitcase carry, load: 15 kg"),
+            ("trap bar, plates", "farmer's carry, load: 80 kg"),
+            ("landmine, plates", "half-kneeling landmine press, load: 5 kg"),
+            ("bands", "back squat, load: 40 kg"),
+            ("mat", "pull-up"),
+            ("kettlebells", "dumbbell row"),
+            ("hex bar", "trap bar deadlift"),
+            ("everything", "leg press"),
+            ("dumbbells, flux coil", "leg press"),
+        ],
+    )
+    def test_silent(self, findings: Findings, week: Text, has: str, line: str) -> None:
+        text = week({"Gym": [f"{line}, sets: 3"]}, f'athlete: {{name: Ida, equipment: ["{has}"]}}')
+        text = text.replace(f'["{has}"]', "[" + ", ".join(f'"{one}"' for one in has.split(", ")) + "]")
+        assert findings(text, self.RULE) == []
+
+    @pytest.mark.parametrize(
+        ("has", "line"),
+        [
+            ("bands", "leg press"),
+            ("bands", "barbell bent-over row"),
+            ("barbell", "kettlebell swing"),
+            ("dumbbells", "sled push"),
+            ("dumbbells", "cable fly"),
+        ],
+    )
+    def test_said(self, findings: Findings, week: Text, has: str, line: str) -> None:
+        text = week({"Gym": [f"{line}, sets: 3"]}, f"athlete: {{name: Ida, equipment: [{has}]}}")
+        assert [one.severity for one in findings(text, self.RULE)] == ["warning"]
+
+    @pytest.mark.parametrize(
+        ("note", "told"),
+        [
+            ("Leg press in the hall next door.", 0),
+            ("Full gym on Fridays", 0),
+            ("club gym", 0),
+            ("no leg press yet", 1),
+            ("likes the music loud", 1),
+        ],
+    )
+    def test_a_note_may_name_it(self, findings: Findings, week: Text, note: str, told: int) -> None:
+        lines = {"Gym": ["leg press, sets: 3"]}
+        of_athlete = f'athlete: {{name: Ida, equipment: [bands], note: "{note}"}}'
+        of_programme = f'note: "{note}"\nathlete: {{name: Ida, equipment: [bands]}}'
+        for head in (of_athlete, of_programme):
+            assert len(findings(week(lines, head), self.RULE)) == told
+
+
+class TestWhatIsAdjusted:
+    RULE = "adjustment-unmatched"
+    HALL = (
+        "programme: Hall\nathletes: [{{athlete: {{name: Ida}}, adjust: [{{exercise: {named}, leave out: true}}]}}]\n"
+        "sessions:\n  - session: THU\n    preparation: [hip circles]\n    exercises:\n"
+        "      - {{intervals: rowing ergometer, rounds: 6, on: 1 min, off: 1 min}}\n"
+        "      - {{exercise: back squat, sets: 3}}\n"
+        "      - {{own choice: rice bucket, minutes: 3, trains: [forearms]}}\n"
+        "      - circuit:\n          for: 10 min\n          exercises: [{{exercise: push-up, reps: 10}}]\n"
+        "  - {{activity: water session, day: monday}}\n"
+    )
+
+    @pytest.mark.parametrize(
+        ("named", "told"),
+        [
+            ("rowing ergometer", 0),
+            ("rice bucket", 0),
+            ("push-up", 0),
+            ("water session", 0),
+            ("hip circles", 0),
+            ("THU", 0),
+            ("squat", 0),
+            ("bench press", 1),
+            ("running", 1),
+        ],
+    )
+    def test_everything_in_the_programme_is_there(self, findings: Findings, named: str, told: int) -> None:
+        assert len(findings(self.HALL.format(named=named), self.RULE)) == told
+
+
+class TestNoBestIsWanted:
+    RULE = "best-lift-missing"
+
+    @pytest.mark.parametrize(
+        ("note", "line", "change"),
+        [
+            ("No % for him, no maxes.", "bench press", "The % is left over"),
+            ("never tests a 1RM", "deadlift", "The % is left over"),
+            ("likes squats", "bench press", "Write it under `best lifts`"),
+            ("likes squats", "push-up", "The body alone has no best"),
+        ],
+    )
+    def test_what_to_write(self, findings: Findings, week: Text, note: str, line: str, change: str) -> None:
+        head = f'athlete: {{name: Leo, best lifts: {{back squat: 60 kg}}, note: "{note}"}}'
+        (finding,) = findings(week({"Gym": [f"{line}, sets: 3, reps: 6, load: 70 %"]}, head), self.RULE)
+        assert finding.change.startswith(change)
+
+
+class TestAnOpenSetThatLeavesOne:
+    RULE = "failure-without-spotter"
+
+    @pytest.mark.parametrize(
+        ("note", "has", "told"),
+        [
+            ("last set AMRAP leave one in", "barbell", 0),
+            ("AMRAP, stop clean", "barbell", 0),
+            ("as many as go, 1 in reserve", "barbell", 0),
+            ("AMRAP (-2)", "barbell", 0),
+            ("all out", "barbell", 1),
+            ("all out", "barbell, power rack", 0),
+            ("all out", "barbell, safety arms", 0),
+            ("all out", "barbell, rack", 1),
+        ],
+    )
+    def test_is_not_to_failure(self, findings: Findings, week: Text, note: str, has: str, told: int) -> None:
+        head = f"athlete: {{name: Bo, equipment: [{has}]}}"
+        line = f'bench press, sets: 3, reps: 5/5/5+, load: 80 %, note: "{note}"'
+        assert len(findings(week({"Gym": [line]}, head), self.RULE)) == told
+
+
+class TestWhatItMeansForTraining:
+    RULE = "diagnosis-in-athlete-file"
+
+    @pytest.mark.parametrize(
+        ("note", "severity"),
+        [
+            ("Old ankle sprain (Oct), cleared 1 Dec by team physio, nothing forbidden.", None),
+            ("wrist fracture last year, no restrictions", None),
+            ("shoulder dislocation 2024, discharged", None),
+            ("torn calf in May, full training since June", None),
+            ("tendinopathy, no jumps until March", "note"),
+            ("Osteoporosis of the spine. Doctor: no bending forward with load.", "note"),
+            ("meniscus in May", "warning"),
+            ("ACL in 2024", "warning"),
+        ],
+    )
+    def test_is_said(self, findings: Findings, week: Text, note: str, severity: str | None) -> None:
+        text = week({"Gym": ["leg press, sets: 3"]}, f'athlete: {{name: Ida, note: "{note}"}}')
+        assert [one.severity for one in findings(text, self.RULE)] == ([severity] if severity else [])
+
+
+class TestASquadOfJuniors:
+    @pytest.mark.parametrize(
+        ("note", "names"),
+        [
+            ("School ski camp in week 5", ("Anouk", "Boris", "Leif")),
+            ("school holiday in May", ("Anouk", "Boris", "Leif")),
+            ("trains at school with the PE teacher", ("Boris", "Leif")),
+        ],
+    )
+    def test_all_are_named_in_one_finding(
+        self, reviewed: Callable[..., Review], note: str, names: tuple[str, ...]
+    ) -> None:
+        files = {
+            "anouk.athlete.yaml": f"name: Anouk\nage: 16\nlevel: novice\nnote: {note}\n",
+            "boris.athlete.yaml": "name: Boris\nage: 17\nlevel: intermediate\n",
+            "leif.athlete.yaml": "name: Leif\nage: 15\nlevel: novice\n",
+        }
+        text = (
+            "programme: Squad\nathletes: [anouk.athlete.yaml, boris.athlete.yaml, leif.athlete.yaml]\n"
+            "sessions: [{session: A, exercises: [{exercise: leg press, sets: 3, reps: 8}]}]\n"
+        )
+        review = reviewed(text, files, every=True)
+        told = [one for file in review.files for one in file.findings if one.rule == "junior-unsupervised"]
+        assert [one.athletes for one in told] == [names]
