@@ -40,6 +40,9 @@ SECONDS_FOR_ONE = 20
 LONGEST = 4_000
 """Letters of an input."""
 
+MOST_LOOKED_AT = 150
+"""Inputs, the shortest of the queue, among which those to be kept are chosen: each is traced line by line."""
+
 LINES = re.compile(rb"(?<=\n)")
 PIECES = re.compile(rb"[A-Za-z][A-Za-z ]*|[0-9.]+|\s+|.", re.S)
 
@@ -180,7 +183,9 @@ def keep(name: str, most: int, scratch: Path) -> None:
     folder = CORPUS / name
     folder.mkdir(parents=True, exist_ok=True)
     kept = []
-    for path in sorted((scratch / "queue").glob("*"), key=lambda path: (path.stat().st_size, path.name)):
+    for path in sorted((scratch / "queue").glob("*"), key=lambda path: (path.stat().st_size, path.name))[
+        :MOST_LOOKED_AT
+    ]:
         lines: set[tuple[str, int]] = set()
 
         def trace(
