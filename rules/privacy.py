@@ -117,20 +117,19 @@ _LASTING = (
 )  # fmt: skip
 """Beginnings of words of the list for what lasts: whoever leads a session may have to know of it."""
 
-_SIDED = re.compile(r"\b(?:left|right|bilateral)\b|(?<!\w)[LR](?=\s)", re.IGNORECASE)
+_SIDED = r"\b(?:left|right|bilateral)\b|(?<!\w)[LR](?=\s)"
 
-_EMERGENCY = re.compile(
+_EMERGENCY = (
     r"\b(?:inhalers?|puffers?|relievers?|adrenaline|epinephrine|auto-?injectors?|GTN|nitro\w*|sprays?|glucose"
     r"|dextrose|sugar|gels?|sweets|juice|snacks?|hypos?|seizures?|fits?|recovery position|first aid|ambulance"
     r"|emergency|anaphyla\w+|allerg\w+|rescue|pumps?|pens?|pocket"
-    r"|kit bag|(?:in|by) (?:the|her|his|their) bag)\b",
-    re.IGNORECASE,
+    r"|kit bag|(?:in|by) (?:the|her|his|their) bag)\b"
 )
 """Words for what whoever leads a session must know when something happens."""
 
-_SENTENCE = re.compile(r"[.;{}\[\]:\"#\r\n]")
+_SENTENCE = r"[.;{}\[\]:\"#\r\n]"
 
-_NOTE = re.compile(r"[{}\[\]\"#]|\n\s*[\w ]+:")
+_NOTE = r"[{}\[\]\"#]|\n\s*[\w ]+:"
 """What ends a note, of however many sentences."""
 
 _MOVEMENT = r"(?<!scapular )(?<!shoulder )(?<!blade )depression"
@@ -256,54 +255,52 @@ def _is_of_a_thing(match: re.Match[str]) -> bool:
 def _is_over(place: Place) -> bool:
     """Whether an injury is said to have healed, by its sentence: ``old left ankle sprain, sound``."""
     injured = place.excerpt.casefold().startswith(_INJURIES)
-    return injured and _HEALED.search(_sentence(place)) is not None
+    return injured and re.search(_HEALED, _sentence(place), re.IGNORECASE) is not None
 
 
 def _lasts(place: Place) -> bool:
     """Whether it is a condition or a medicine, with no side of the body: more a remark than a record."""
     begins = re.split(r"[\s-]", place.excerpt)[0].casefold().startswith(tuple(map(str.casefold, _LASTING)))
-    return begins and _SIDED.search(_sentence(place)) is None
+    return begins and re.search(_SIDED, _sentence(place), re.IGNORECASE) is None
 
 
-_MEANT = re.compile(
+_MEANT = (
     r"\b(?:cleared|clear to|clearance|nothing forbidden|no restrictions?|no limits?|no limitations?"
     r"|unrestricted|signed off|discharged|allowed|may (?:do|lift|train|squat|press|run|jump|row|pull)"
     r"|ok(?:'?d|ayed)? (?:to|by|for)|fine (?:for|to|with)|fit (?:for|to)|full training|trains? normally"
     r"|avoid\w*|careful with|watch (?:the|her|his)"
-    r"|if (?:it|she|he|pain|sore|dizzy)\b[^.;]{0,40}\b(?:stop|rest|ring|call|tell|skip)\w*)\b",
-    re.IGNORECASE,
+    r"|if (?:it|she|he|pain|sore|dizzy)\b[^.;]{0,40}\b(?:stop|rest|ring|call|tell|skip)\w*)\b"
 )
 """Words for what a medical detail means for training."""
 
 
-_OF_TRAINING = re.compile(
+_OF_TRAINING = (
     r"\b(?:doctor|physician|GP|physio\w*|surgeon|consultant|clinic|no|not|only|until|till|careful|easy|light|pain"
-    r"|load|lift\w*|squat\w*|press\w*|pull\w*|jump\w*|run\w*|train\w*|tablets?|controlled|breath\w*)\b",
-    re.IGNORECASE,
+    r"|load|lift\w*|squat\w*|press\w*|pull\w*|jump\w*|run\w*|train\w*|tablets?|controlled|breath\w*)\b"
 )
 """Words beside which a medical detail is of use to whoever leads."""
 
 
 def _is_of_use(place: Place) -> bool:
     """Whether the note around a place may be a remark for whoever leads."""
-    return _OF_TRAINING.search(_sentence(place, _NOTE)) is not None
+    return re.search(_OF_TRAINING, _sentence(place, _NOTE), re.IGNORECASE) is not None
 
 
 def _is_explained(place: Place) -> bool:
     """Whether the note around a place says what it means for training: ``old sprain, cleared 1 Dec``."""
-    return _MEANT.search(_sentence(place)) is not None
+    return re.search(_MEANT, _sentence(place), re.IGNORECASE) is not None
 
 
 def _is_for_emergencies(place: Place) -> bool:
     """Whether a note says what to know in an emergency: ``Asthma. Inhaler in the top pocket``."""
-    return _lasts(place) and _EMERGENCY.search(_sentence(place, _NOTE)) is not None
+    return _lasts(place) and re.search(_EMERGENCY, _sentence(place, _NOTE), re.IGNORECASE) is not None
 
 
-def _sentence(place: Place, ends: re.Pattern[str] = _SENTENCE) -> str:
+def _sentence(place: Place, ends: str = _SENTENCE) -> str:
     """What stands around a place up to the next full stop, or key, or line."""
     content = place.text.content
-    before = ends.split(content[max(0, place.start - 200) : place.start])[-1]
-    after = ends.split(content[place.end : place.end + 200])[0]
+    before = re.split(ends, content[max(0, place.start - 200) : place.start])[-1]
+    after = re.split(ends, content[place.end : place.end + 200])[0]
     return f"{before} {after}"
 
 
