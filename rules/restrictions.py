@@ -6,7 +6,6 @@ from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, Related, found
 from ..lint.model.naming import line_name, when_spared
 from ..lint.wording.words import counted_noun, first_of, listed
-from .held_back import is_within, says_that_it_may
 from .offers import swapping
 from .shared import MOST_NAMED, also, capital, each_line, named_at, names_of, with_the
 
@@ -99,6 +98,8 @@ class _Against:
 
 
 def _looked_for(ledger: Ledger, restriction: Restriction) -> _Against:
+    from .held_back import says_that_it_may
+
     spared = _spared(restriction.subject.words, ledger.known, restriction.may_stay)
     loading: list[SetGroup] = []
     weeks = []
@@ -128,6 +129,8 @@ def _loads(entry: SetGroup, spared: Spared) -> bool:
         return False
     if not entry.is_done:
         return False
+    from .held_back import is_within
+
     does = spared.surely_forbids(entry.exercise, _said_of(entry)) and is_within(entry, spared.bounds)
     return does or (spared.strains and _strains(entry))
 
