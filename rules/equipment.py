@@ -101,16 +101,17 @@ def equipment_unknown(lifter: Lifter, limits: Limits) -> Iterator[DraftFinding]:
 def equipment_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """An exercise that takes equipment which the athlete's list lacks.
 
-    Compares the implement and stations of every exercise with the list, the team's sets by name spelled
-    out; wants each on it, in whatever usual word, or an alternative under `or` that needs no more than the
-    list. Says nothing where the athlete lists no equipment, nor where another form of the lift, which its
-    name allows and its load too, takes what there is: a lunge with a band, a dumbbell press standing up. Only
-    a piece whose own word stands in the line is missed, in the name, the load or a note: a barbell in
-    `barbell curl`, the machine in `leg press`; a squat may be done with whatever there is. Silent too where
-    an item of the list is not known, where a note of the athlete, the programme or the session names the
-    piece, or says that the room has everything, and where something stands in: a bed for a bench, a table to
-    row under, a rucksack, handles or jugs for what is carried. One finding for each place, with all its
-    lines; where a session takes place somewhere else (`where`), the list of that place counts.
+    Compares the implement and stations of every exercise with the list, the team's sets by name spelled out;
+    wants each on it, in whatever usual word, or an alternative under `or` that needs no more than the list.
+    Says nothing where the athlete lists no equipment, nor of what another athlete of the programme lists, nor
+    where another form of the lift, which its name allows and its load too, takes what there is: a lunge with
+    a band, a dumbbell press standing up. Only a piece whose own word stands in the line is missed, in the
+    name, the load or a note: a barbell in `barbell curl`, the machine in `leg press`; a squat may be done
+    with whatever there is. Silent too where an item of the list is not known, where a note of the athlete,
+    the programme or the session names the piece, or says that the room has everything, and where something
+    stands in: a bed for a bench, a table to row under, a rucksack, handles or jugs for what is carried. One
+    finding for each place, with all its lines; where a session takes place somewhere else (`where`), the list
+    of that place counts.
 
     Flags:
         programme: At home
@@ -132,9 +133,10 @@ def equipment_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """
     always = limits.names("always there")
     for at in dict.fromkeys(visit.at for visit in ledger.visits):
-        listed_pieces = ledger.header.pieces(at)
-        if listed_pieces is None or not all(map(equipment.is_known, listed_pieces)):
+        own = ledger.header.pieces(at)
+        if own is None or not all(map(equipment.is_known, own)):
             continue
+        listed_pieces = own if at else own | _of_the_others(ledger)
         lacking: Lacking = {}
         for visit, entry in ((visit, entry) for visit, entry in ledger.entries() if visit.at == at):
             exercise = entry.exercise
@@ -154,6 +156,13 @@ def equipment_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
                 lacking.setdefault(entry.prescription, (entry, exercise, pieces))
         if lacking:
             yield _missing(ledger, limits, at, lacking)
+
+
+def _of_the_others(ledger: Ledger) -> frozenset[str]:
+    """What those hold who train by the same sessions: they share a room."""
+    sets = ledger.header.resources.equipment
+    terms = [term for one in ledger.programme.members if one.athlete for term in one.athlete.equipment]
+    return frozenset(piece.casefold() for term in terms for piece in sets.get(term.words, (term.words,)))
 
 
 def _missing(ledger: Ledger, limits: Limits, at: str, lacking: Lacking) -> DraftFinding:

@@ -13,7 +13,7 @@ from ..lint.model.naming import line_name
 from ..lint.model.quantities import Range
 from ..lint.wording.words import counted_noun, plain, says, sets_of
 from .offers import fewer_or_lighter, lighter_or_kilograms
-from .shared import bests_on_file, in_test, notes_on, of_one_lift
+from .shared import bests_on_file, in_test, is_of_another, notes_on, of_one_lift
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -106,6 +106,8 @@ def more_reps_than_load_allows(entry: SetGroup, limits: Limits) -> Iterator[Draf
     load, reps = entry.work.load, entry.work.reps
     if load is None or load.rough == "up to":  # less will do
         return
+    if load.kind == "percent" and is_of_another(entry):
+        return  # what took the lift's place may be another, and its % is told as left over
     if load.kind == "percent" and not entry.lowers_only and not entry.broken_up:
         beyond = _beyond_best(entry)
         if beyond is not None:

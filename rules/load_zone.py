@@ -10,6 +10,7 @@ from ..lint.model.naming import line_name
 from ..lint.model.quantities import Range
 from ..lint.wording.words import first_of, plain, says
 from .fast_work import FAST_WORDS
+from .shared import is_of_another
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -213,7 +214,7 @@ def _main_lifts(ledger: Ledger, limits: Limits) -> list[_MainLift]:
                 continue
             if week.is_peak and (exercise not in lifts or span is None):
                 continue
-            if span is not None and not _is_of_another(entry):
+            if span is not None and not is_of_another(entry):
                 lift = lifts.setdefault(exercise, _MainLift(entry, exercise.pattern, span))
                 lift.also(
                     Range(max(span.low, lift.span.low), span.high) if week.is_peak else span, week.number
@@ -249,13 +250,6 @@ def _is_for_speed(entry: SetGroup) -> bool:
     """Whether its session, or a word beside the line, says that it is done fast."""
     line = entry.prescription
     return says(FAST_WORDS, line.session.name, line.note, line.cue)
-
-
-def _is_of_another(entry: SetGroup) -> bool:
-    """Whether its percentage is that of the lift which another takes the place of: nobody knows of what."""
-    line, load = entry.prescription, entry.work.places.get("load")
-    is_swapped = all(term.words != entry.name for term in line.names())
-    return is_swapped and any(held.place == load for group in line.groups for held in group.get("load", ()))
 
 
 def _serves_goal(entry: SetGroup, exercise: Exercise) -> bool:

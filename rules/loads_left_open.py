@@ -41,7 +41,8 @@ def load_and_effort_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFin
     what comes later, is small, or held in the hands, is chosen by feel everywhere. Wants a load, an RM, a
     RIR, an RPE, a velocity, sets that go on to what is possible, or a load or an effort elsewhere on the same
     lift. Silent where it is a third of such lines at most: whoever loads the others has left these open on
-    purpose; and where a note speaks of effort. One note a programme, which counts the lines.
+    purpose; of one line that does not lead its session; and where a note speaks of effort. One note a
+    programme, which counts the lines.
 
     Flags:
         programme: Press
@@ -69,6 +70,8 @@ def load_and_effort_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFin
     if len(lines) <= limits.number("share") / 100 * len(main) or _speaks_of_effort(ledger):
         return
     first, *others = sorted(lines, key=_in_file)
+    if not others and not _leads(first):
+        return
     number = "1 line says" if len(lines) == 1 else f"{len(lines)} lines say"
     yield found(
         first.place,
@@ -80,6 +83,11 @@ def load_and_effort_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFin
         amount=Amount(len(lines), 0, "lines"),
         related=tuple(Related(line.place, line_name(line)) for line in others),
     )
+
+
+def _leads(line: Prescription) -> bool:
+    """Whether no lift stands before a line in its session."""
+    return line.order == 0
 
 
 MAIN = ("squat", "hip hinge", "horizontal push", "vertical push")

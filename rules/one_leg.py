@@ -24,6 +24,10 @@ if TYPE_CHECKING:
     from ..lint.findings.finding import DraftFinding
 
 
+SEATED = ("kayak", "canoe", "paddl", "rowing", "rower", "luge", "sledge", "wheelchair")
+"""Beginnings of words for sports that are done sitting, sprints among them."""
+
+
 @rule(
     "two-legged-only",
     family="balance",
@@ -79,8 +83,8 @@ def two_legged_only(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
               - {exercise: split squat, sets: 3, reps: 6}
               - {exercise: seated leg curl, sets: 3, reps: 10}
     """
-    sport = ledger.athlete.sport if ledger.athlete else ""
-    if not any(word in sport.casefold() for word in limits.names("sports")):
+    sport = ledger.athlete.sport.casefold() if ledger.athlete else ""
+    if any(word in sport for word in SEATED) or not any(word in sport for word in limits.names("sports")):
         return
     if any(_on_one_leg(entry) for _, entry in ledger.entries()):
         return

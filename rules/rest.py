@@ -317,12 +317,18 @@ def _shared(one: SetGroup, other: SetGroup, limits: Limits) -> str:
     if groups and not is_meant:
         said.append(f"train the {first_of(groups)}")
     held = limits.names("hanging on the grip")
-    if first.hands and second.hands and one.trains(held) and other.trains(held):
+    if all(each.trains(held) and _tires_the_grip(each) for each in (one, other)):
         said.append("need grip")
     stations = _one_of_each(one, other, limits)
     if stations:
         said.append(f"need the {listed(stations)} at different loads")
     return listed(said)
+
+
+def _tires_the_grip(entry: SetGroup) -> bool:
+    """Whether the grip carries the load: a strap or a band takes little of it."""
+    exercise = entry.exercise
+    return exercise is not None and exercise.hands and entry.implement not in ("band", "suspension")
 
 
 def _groups(muscles: set[str], exempt: tuple[str, ...]) -> list[str]:

@@ -76,8 +76,7 @@ def failure_without_spotter(ledger: Ledger, limits: Limits) -> Iterator[DraftFin
         if _can_pin(entry) and entry.to_failure and not said(_words_on(entry, ledger)) and not _leaves(entry)
     )
     if unsaid:
-        words = unsaid[0].worked_out_in_words
-        worked_out = f" ({words})" if words else ""
+        worked_out = f" ({words})" if (words := unsaid[0].worked_out_in_words) else ""
         yield found(
             named_at(unsaid[0]),
             f"{capital(first_of(names_of(unsaid)))} {_how_hard(unsaid)}{worked_out} with no spotter or"
@@ -102,8 +101,9 @@ _LEAVING = re.compile(
 
 
 def _leaves(entry: SetGroup) -> bool:
-    """Whether the note on a line says that its open set leaves something."""
-    return any(_LEAVING.search(text) for text in (entry.prescription.note, entry.prescription.cue))
+    """Whether a line says when its open set stops, or a note on it that the set leaves something."""
+    line = entry.prescription
+    return bool(line.stop_when) or any(_LEAVING.search(text) for text in (line.note, line.cue))
 
 
 def _in_training(ledger: Ledger) -> Iterator[SetGroup]:

@@ -83,9 +83,7 @@ def session_sets_for_muscle_high(week: Week, limits: Limits) -> Iterator[DraftFi
     most, counting = limits.number("most"), limits.name("counting")
     days, without = week.occasions(), limits.names("without limit")
     for group in week.groups_from(most, counting):
-        if group in without:
-            continue
-        full = [day for day in days if day.sets(group, counting).high > most]
+        full = [day for day in days if group not in without and day.sets(group, counting).high > most]
         each = [(day, Excess(day, group, counting, most, stations=False)) for day in full]
         over = [(day, one) for day, one in each if one.sets > 0]
         if not over:

@@ -144,6 +144,9 @@ LIGHT_FROM = 4
 
 
 def _is_light(entry: SetGroup) -> bool:
+    """Whether its sets are easy: much is left, or they go by the clock and nothing says how hard they are."""
+    if entry.prescription.on_clock and entry.written_reserve is None:
+        return True
     return entry.written_reserve is not None and entry.written_reserve.low >= LIGHT_FROM
 
 

@@ -321,3 +321,10 @@ def coverage_severity(week: Week, severity: Severity, suggestion: Suggestion) ->
     the athlete; else ``severity``.
     """
     return severity if suggestion.names and not week.is_peak and week.phase != "return" else "note"
+
+
+def is_of_another(entry: SetGroup) -> bool:
+    """Whether its percentage is that of the lift which another takes the place of: nobody knows of what."""
+    line, load = entry.prescription, entry.work.places.get("load")
+    is_swapped = all(term.words != entry.name for term in line.names())
+    return is_swapped and any(held.place == load for group in line.groups for held in group.get("load", ()))

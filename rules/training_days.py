@@ -263,8 +263,7 @@ def _moved_for_an_event(ledger: Ledger, of_events: set[int]) -> set[Session]:
     """The sessions that stand in weeks with an event only, where other weeks have none."""
     held: dict[bool, set[Session]] = {True: set(), False: set()}
     for week in ledger.weeks:
-        days = (_day_number(week, day) for day in range(1, DAYS_A_WEEK + 1))
-        has_one = not of_events.isdisjoint(days)
+        has_one = not of_events.isdisjoint(_day_number(week, day) for day in range(1, DAYS_A_WEEK + 1))
         held[has_one].update(visit.session for visit in week.visits)
     return held[True] - held[False] if held[False] else set()
 

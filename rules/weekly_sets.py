@@ -131,6 +131,7 @@ def _in_the_mean(mean: float, turn: FullTurn) -> str:
     sources=("pelland-2026-min", "pelland-2026-frac"),
     options=(Option("least", 4, "sets a week for a muscle", "pelland-2026-min"), COUNTING),
     stands_back=("rehabilitation", "peak"),
+    follows=("knee-flexion-missing",),
 )
 def weekly_sets_under_floor(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     """Fewer hard sets in a typical week than trials can measure, for a muscle that the programme names.

@@ -314,8 +314,8 @@ def _stated_steps(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
         stated = line.progression
         assert stated is not None
         step = _stated_step(stated, entry, limits)
-        if step is None:
-            continue
+        if step is None or len({term.words for term in line.names()}) > 1:
+            continue  # of several exercises, which one it is for only the coach knows
         how_often = f" every {stated.every.removeprefix('1 ')}" if stated.every else " at a time"
         share = "" if stated.add.endswith("%") else f", {step.up:.0f} % of {load_in_words(entry.work).words}"
         yield found(

@@ -5,6 +5,8 @@ Only what is suggested asks here; what a coach has written is never judged by it
 
 from __future__ import annotations
 
+import re
+
 from ..wording.words import says
 
 TYPE_CHECKING = False
@@ -42,12 +44,26 @@ def unfit(header: ProgrammeHeader, exercise: Exercise) -> str:
         header.note,
         *(words for one in athlete.protect for words in (one.subject.words, one.note)),
     )
+    if exercise.implement == "machine" and _is_out_of_order(exercise, card):
+        return "is out of order by a note"
     if exercise.kind == "isometric" and says(STRAINING, *card):
         return "is held, with a word on straining on file"
     is_older = athlete.age is not None and athlete.age >= OLDER
     if _goes_down(exercise) and (is_older or says(GETTING_DOWN, *card)):
         return "is done on the floor"
     return ""
+
+
+OUT_OF_ORDER = ("out", "broken", "gone", "missing", "sold", "away", "repaired", "defect", "no")
+
+_CLAUSE = r"[.;,!()\n]"
+
+
+def _is_out_of_order(exercise: Exercise, card: tuple[str, ...]) -> bool:
+    """Whether a note says that the machine of an exercise is not there: ``LEG CURL MACHINE is out``."""
+    called = " ".join(exercise.name.split()[-2:])
+    clauses = (clause for note in card for clause in re.split(_CLAUSE, note))
+    return any(says((called,), clause) and says(OUT_OF_ORDER, clause) for clause in clauses)
 
 
 def _goes_down(exercise: Exercise) -> bool:
