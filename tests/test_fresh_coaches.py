@@ -1,4 +1,4 @@
-"""Four dozen programmes of coaches who had not seen the rules, and what is found in them.
+"""Six dozen programmes of coaches who had not seen the rules, and what is found in them.
 
 Written on paper first, in many hands, and typed with the guide alone; letters of the folders tell the dozens.
 verdicts.yaml holds every finding with the judgement of another coach. A finding that comes or goes must be
@@ -44,9 +44,18 @@ HIDDEN = {
     ("g06", "sessions-too-close"),
     ("g09", "protected-area-loaded"),
     ("g12", "number-implausible"),
+    ("h01", "sessions-too-close"),
+    ("h04", "knee-flexion-missing"),
+    ("h05", "deload-without-cut"),
+    ("h09", "protected-area-loaded"),
+    ("h12", "circuit-step-large"),
+    ("i04", "knee-flexion-missing"),
+    ("i09", "protected-area-loaded"),
+    ("i11", "load-step-large"),
 }
-"""Mistakes that were hidden, each with the rule that finds it, be it in a finding that lists it. Two are not found:
-a week typed with its copy as one value, and a kettlebell that only a note names."""
+"""Mistakes that were hidden, each with the rule that finds it, be it in a finding that lists it. Four are not found:
+a week typed with its copy as one value, a kettlebell that only a note names, an easier week that is an earlier one
+copied, and sets that double while the load goes up, of a beginner of 73."""
 
 
 @pytest.fixture(scope="module")
@@ -55,7 +64,7 @@ def reviewed_programmes() -> Review:
 
 
 def test_all_are_read(reviewed_programmes: Review) -> None:
-    assert sum(one.kind == "programme" for one in reviewed_programmes.files) == 48
+    assert sum(one.kind == "programme" for one in reviewed_programmes.files) == 72
     assert not [found for one in reviewed_programmes.files for found in one.findings if not found.why]
     assert not any(one.faults for one in reviewed_programmes.files)
 
@@ -72,7 +81,7 @@ def test_every_finding_was_judged(reviewed_programmes: Review) -> None:
 def test_most_is_useful_and_nothing_that_blocks_is_wrong(reviewed_programmes: Review) -> None:
     verdicts = {(one["file"], one["rule"], one["where"]): one["verdict"] for one in VERDICTS}
     counted = Counter(verdicts.values())
-    assert counted["useful"] * 100 >= 80 * len(VERDICTS)
+    assert counted["useful"] * 100 >= 85 * len(VERDICTS)
     blocking = {
         verdicts[str(Path(one.name).relative_to(FOLDER)), finding.rule, finding.where]
         for one in reviewed_programmes.files

@@ -1293,3 +1293,62 @@ class TestWhatCoachesMeanByOrderDaysAndSides:
     ) -> None:
         text = week({"monday": ["leg press, sets: 2"]}, "athlete: {name: Ida, age: 70}")
         assert len(findings(text + more, "older-adult-days")) == times
+
+
+class TestWhatASquadAndItsNotesSay:
+    """Innocent lines of squads, tests, clocks and straps, each beside one that is told."""
+
+    SQUAD = """\
+programme: Land hour
+athletes: [one.athlete.yaml, two.athlete.yaml]
+sessions:
+  - session: Hall
+    exercises:
+      - {exercise: cable external rotation, sets: 2, reps: 15 each, rir: 3}
+"""
+    HELD = "name: Ada\nequipment: [dumbbells, cable]\n"
+    SHORT = "name: Bo\nequipment: [dumbbells, bands]\n"
+
+    def test_a_squad_shares_its_room(self, findings: Findings) -> None:
+        both = {"one.athlete.yaml": self.HELD, "two.athlete.yaml": self.SHORT}
+        assert findings(self.SQUAD, "equipment-missing", both) == []
+        neither = both | {"one.athlete.yaml": self.SHORT.replace("Bo", "Ada")}
+        assert findings(self.SQUAD, "equipment-missing", neither) != []
+
+    @pytest.mark.parametrize(
+        ("more", "told"), [("", True), (", stop when: it slows", False), (", stop when: form goes", False)]
+    )
+    def test_an_open_set_that_says_when_it_stops(
+        self, findings: Findings, week: Text, more: str, told: bool
+    ) -> None:
+        text = week({"Push": ["bench press, sets: 3, reps: 5/5/5+, load: 60 kg" + more]})
+        assert bool(findings(text, "failure-without-spotter")) is told
+
+    def test_a_percentage_that_is_left_over_after_a_swap(self, findings: Findings) -> None:
+        text = """\
+programme: Squad
+athletes:
+  - {athlete: {name: Ada}, adjust: [{exercise: back squat, swap: goblet squat, reps: 12}]}
+sessions:
+  - session: Legs
+    exercises:
+      - {exercise: back squat, sets: 3, reps: 5, load: 80 %, rir: 3}
+"""
+        assert findings(text, "more-reps-than-load-allows") == []
+        assert findings(text.replace("swap: goblet squat, ", ""), "more-reps-than-load-allows") != []
+
+    def test_a_strap_takes_little_of_the_grip(self, findings: Findings, week: Text) -> None:
+        pair = "  - superset:\n      - {{exercise: {}, sets: 3, reps: 8}}\n      - {{exercise: {}, sets: 3, reps: 8}}\n"
+        head = "programme: Pull\nsessions:\n  - session: One\n    exercises:\n"
+        body = "\n".join("    " + line for line in pair.splitlines()) + "\n"
+        assert findings(head + body.format("suspension row", "Romanian deadlift"), "superset-shares") == []
+
+    def test_a_machine_that_is_out_of_order_is_not_offered(self, findings: Findings, week: Text) -> None:
+        legs = {"Legs": ["leg press, sets: 4, reps: 10, rir: 2", "leg extension, sets: 4, reps: 12, rir: 2"]}
+        head = "goal: hypertrophy\nathlete: {{name: Ida, equipment: [full gym], note: {}}}"
+        offered = [
+            findings(week(legs, head.format(note)), "knee-flexion-missing")[0].change
+            for note in ("LEG CURL is out till March", "loves the gym")
+        ]
+        assert "seated leg curl" not in offered[0]
+        assert "seated leg curl" in offered[1]
