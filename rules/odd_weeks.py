@@ -35,7 +35,7 @@ if TYPE_CHECKING:
     why="A value that leaves its line for one week and returns is often a slip of the pen: two digits that"
     " changed places, a nought too few. Where it is meant, a word beside it spares the next reader the"
     " question.",
-    sources=("bell-2022", "enes-2024", "pelland-2026-min", "pelland-2026-frac"),
+    sources=("bell-2022", "enes-2024", "campos-2002", "pelland-2026-min", "pelland-2026-frac"),
     options=(
         Condition("drop", 10, "% below the loads of the weeks around it", "common practice"),
         Condition(

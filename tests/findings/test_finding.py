@@ -18,6 +18,7 @@ ATTRIBUTES = {name for one in CLASSES for name in one.__slots__}
 
 NO_FINDINGS = {
     ("lint/model/read_programme.py", "programme.weeks"),
+    ("lint/model/read_progression.py", "found.weeks"),
     ("lint/engine/limits.py", "one.words"),
     ("lint/model/changes.py", "other.words"),
 }

@@ -62,17 +62,18 @@ class TestSupersetShares:
         assert [one.counted for one in found] == ([f"{counted}."] if counted else [])
 
     @pytest.mark.parametrize(
-        ("goal", "sets", "said"),
+        ("goal", "other", "sets", "said"),
         [
-            ("", 3, True),
-            ("", 0, False),  # nothing is done of one of them
-            ("goal: hypertrophy\n", 3, True),
-            ("goal: general health\n", 3, False),  # tiredness does no harm there
-            ("goal: muscular endurance\n", 3, False),
+            ("", "leg extension", 3, True),
+            ("", "leg extension", 0, False),  # nothing is done of one of them
+            ("goal: hypertrophy\n", "hack squat", 3, True),
+            ("goal: hypertrophy\n", "leg extension", 3, False),  # with work for one joint it is meant there
+            ("goal: general health\n", "hack squat", 3, False),  # tiredness does no harm there
+            ("goal: muscular endurance\n", "hack squat", 3, False),
         ],
     )
-    def test_where_it_matters(self, findings: Findings, goal: str, sets: int, said: bool) -> None:
-        text = self.text("leg press", "leg extension", goal=goal, sets=sets)
+    def test_where_it_matters(self, findings: Findings, goal: str, other: str, sets: int, said: bool) -> None:
+        text = self.text("leg press", other, goal=goal, sets=sets)
         assert bool(findings(text, self.RULE)) is said
 
 

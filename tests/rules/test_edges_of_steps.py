@@ -54,8 +54,8 @@ class TestLoadStepLarge:
             ("{1: 70 kg, 2: 52 kg, 3: 75 kg, 4: 76 kg}", 0),  # 72, with its digits turned round
             ("{1: 70 kg, 2: 52 kg, 3: 90 kg, 4: 91 kg}", 1),  # too far from 72, too
             ("{1: 70 kg, 2: 71 kg, 3: 90 kg, 4: 91 kg}", 1),
-            ("{1: 58 kg, 2: 6 kg, 3: 66 kg, 4: 67 kg}", 0),  # 10 % above the 60 that was meant
-            ("{1: 58 kg, 2: 6 kg, 3: 67 kg, 4: 68 kg}", 1),
+            ("{1: 158 kg, 2: 16 kg, 3: 176 kg, 4: 177 kg}", 0),  # 10 % above the 160 that was meant
+            ("{1: 158 kg, 2: 16 kg, 3: 177 kg, 4: 178 kg}", 1),
         ],
     )
     def test_what_follows_a_slip_is_held_against_what_was_meant(

@@ -405,6 +405,7 @@ def read_at_work(findings: Findings) -> dict[tuple[Option, ...], set[str]]:
 
     with pytest.MonkeyPatch.context() as patch:
         patch.setattr(run, "Limits", Watched)
+        patch.setattr(run, "_usual", run._usual.__wrapped__)  # none that another test has had made
         for rule in RULES:
             for text, beside in texts(rule):
                 Read(findings, rule, text, beside)
