@@ -117,10 +117,16 @@ def _too_many_sets(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding]:
 
 
 def _in_other_weeks(entry: SetGroup) -> list[float]:
-    """The sets that its line holds in other weeks, as they are written."""
+    """The sets that its line holds in other weeks, as they are written.
+
+    What others do in the same weeks is left out, and so is all where one athlete's value stands elsewhere.
+    """
     here = entry.work.places.get("sets")
-    held = (value for group in entry.prescription.groups for value in group.get("sets", ()))
-    return [one.value.high for one in held if one.place != here and isinstance(one.value, Range)]
+    for held in (group.get("sets", ()) for group in entry.prescription.groups):
+        for own in (one for one in held if one.place == here):
+            apart = (one for one in held if one.first < own.first or one.last > own.last)
+            return [one.value.high for one in apart if one.place != here and isinstance(one.value, Range)]
+    return []
 
 
 def _is_jumped(entry: SetGroup) -> bool:

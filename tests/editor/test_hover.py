@@ -565,7 +565,7 @@ def test_a_rule_that_is_waived(opened: Open) -> None:
     )
     assert "**Why:** Two meta-analyses, read second-hand," in found.markdown
     assert "(krieger-2010; meta-analysis, figures read in a secondary copy)" in found.markdown
-    assert "- most: **6** hard sets of one exercise in a session" in found.markdown
+    assert "- most: **10** hard sets of one exercise in a session" in found.markdown
     assert said(snapshot, "weekly-sets-over-limit").startswith("**weekly-sets-over-limit** (warning, dose)")
     assert said(snapshot, "exercise-sets-hig because").startswith(
         "**exercise-sets-hig** is no rule of spotline or the team"
@@ -584,12 +584,12 @@ team rules: [{rule: team-curls, weekly sets of: hamstrings, in: knee flexion, at
     words = said(snapshot, "exercise-sets-high")
     assert words.startswith("**exercise-sets-high** (note, your team's choice; warning otherwise, dose)")
     assert (
-        "- most: **8** hard sets of one exercise in a session: a note past it (your team's; 6 otherwise)"
+        "- most: **8** hard sets of one exercise in a session: a note past it (your team's; 10 otherwise)"
         in words
     )
     assert (
         said(snapshot, "most")
-        == "most: **8** hard sets of one exercise in a session: a note past it (your team's; 6 otherwise)"
+        == "most: **8** hard sets of one exercise in a session: a note past it (your team's; 10 otherwise)"
     )
     assert "not run" in said(snapshot, "load-outside-zone")
     assert said(snapshot, "team-curls").startswith("**team-curls** (warning, team)")

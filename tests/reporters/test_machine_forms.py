@@ -137,7 +137,9 @@ class TestSarif:
         (result,) = [one for one in run["results"] if one["ruleId"] == "knee-flexion-missing"]
         related = result["relatedLocations"]
         assert [one["id"] for one in related] == list(range(len(related)))
-        assert related[0]["message"]["text"].startswith("Chest and legs, leg extension, Monday: 4 sets")
+        follows, counted, *_ = (one["message"]["text"] for one in related)
+        assert follows == "hip-hinge-missing, too: 12 sets of leg work, no hip hinge."
+        assert counted.startswith("Chest and legs, leg extension, Monday: 4 sets")
 
     def test_a_rule_that_failed_is_a_notification(self) -> None:
         run = run_of(Review([reviewed(faults=(Fault("our-rule", "ValueError: \x1b"),))]))
