@@ -195,6 +195,10 @@ class TestSaying:
             "For Bo: 30 sets in one line.",
         ]
 
+    def test_what_another_does_in_the_same_weeks_is_no_other_week(self, squad: Squad) -> None:
+        (finding,) = said(squad(["plank, sets: {Bo: 3, Ida: 30}"]), SLIP)
+        assert statement(finding) == "For Ida: 30 sets in one line."
+
     @pytest.mark.parametrize(
         ("without", "named"),
         [(("Cy",), "For Bo and Dee: "), (("Bo", "Cy"), "For Dee: "), ((), ""), (("Bo", "Cy", "Dee"), None)],

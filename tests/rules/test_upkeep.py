@@ -397,6 +397,19 @@ class TestNumberImplausible:
         assert len(findings(week({"Gym": [f"bench press, {words}"]}), self.RULE)) == said
 
     @pytest.mark.parametrize(
+        ("words", "alike"),
+        [
+            ("sets: {1-3: 3, 4: 30}", "; 3 in other weeks"),
+            ("sets: {1: 30, 2: 4, 3-4: 3}", "; 3 to 4 in other weeks"),
+            ("sets: {1: 3, other: 30}", "; 3 in other weeks"),
+            ("work: [{sets: 3, reps: 8}, {sets: 30, reps: 8}]", ""),  # other sets of the same weeks
+        ],
+    )
+    def test_what_other_weeks_hold(self, findings: Findings, week: Text, words: str, alike: str) -> None:
+        (finding,) = findings(week({"Gym": [f"bench press, {words}"]}, "weeks: 4"), self.RULE)
+        assert finding.counted == f"30 sets in one line{alike}."
+
+    @pytest.mark.parametrize(
         "kind",
         [
             "superset: [{member}, {{exercise: pull-up, sets: 3}}]",
