@@ -1079,10 +1079,20 @@ class TestEquipmentMissing:
         assert len(findings(text.replace("home", "shed"), self.RULE, sets)) == 1
 
     def test_for_one_athlete_of_several(self, findings: Findings, week: Text) -> None:
-        head = "athletes: [{name: Bo, equipment: [full gym]}, {name: Ida, equipment: [band]}]"
+        head = "athletes: [{name: Bo}, {name: Ida, equipment: [band]}]"
         (finding,) = findings(week({"Gym": ["barbell back squat, sets: 3"]}, head), self.RULE)
         assert finding.athletes == ("Ida",)
         assert finding.counted.startswith("No barbell for back squat")
+
+    @pytest.mark.parametrize(
+        ("others", "said"), [("[full gym]", 0), ("[barbell, rack]", 0), ("[dumbbell]", 1)]
+    )
+    def test_who_trains_together_shares_what_there_is(
+        self, findings: Findings, week: Text, others: str, said: int
+    ) -> None:
+        head = f"athletes: [{{name: Bo, equipment: {others}}}, {{name: Ida, equipment: [band]}}]"
+        found = findings(week({"Gym": ["barbell back squat, sets: 3"]}, head), self.RULE)
+        assert len(found) == said
 
     def test_a_swap_that_is_missing_and_one_that_is_not(self, findings: Findings, week: Text) -> None:
         head = (
