@@ -17,6 +17,7 @@ if TYPE_CHECKING:
     from ..lint.counting.ledger import Ledger, Lifter
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import DraftFinding
+    from ..lint.model.athlete import Athlete
     from ..lint.text.places import Place, Text
 
 MOST_LINES = 20_000
@@ -192,10 +193,10 @@ def diagnosis_in_athlete_file(lifter: Lifter, limits: Limits) -> Iterator[DraftF
     Looks for the words of a list in all that is written of the athlete, comments too, and for operations
     beside a part of the body; wants none. What is said of equipment, such as a torn band, passes, and so does
     what to know in an emergency, such as where the inhaler is. Silent where it is said what the words mean
-    for training: what is to be spared stands under `protect`, a clearance is on file, or a note says what
-    may be done or not, or that all may. A note where it may be a remark for whoever leads: an injury that has
-    healed, a lasting condition without a side of the body, whatever stands beside words on training. The
-    lists are the team's to change.
+    for training, but not in the words under `protect`: what is to be spared stands there, a clearance is on
+    file, or a note says what may be done or not, or that all may. A note where it may be a remark for whoever
+    leads: an injury that has healed, a lasting condition without a side of the body, whatever stands beside
+    words on training. The lists are the team's to change.
 
     Flags:
         programme: Knee
@@ -214,9 +215,19 @@ def diagnosis_in_athlete_file(lifter: Lifter, limits: Limits) -> Iterator[DraftF
     athlete = lifter.athlete
     places = _private(athlete.extent, limits)
     in_hand = athlete.clearance is not None or bool(athlete.protect)
-    left = [] if in_hand else [place for place in places if not _is_explained(place)]
+    left = [
+        place
+        for place in places
+        if _is_in_a_restriction(place, athlete) or not (in_hand or _is_explained(place))
+    ]
     if left:
         yield _told(left, athlete.name, is_remark=any(map(_is_of_use, left)))
+
+
+def _is_in_a_restriction(place: Place, athlete: Athlete) -> bool:
+    """Whether it stands in the words of what is to be spared, which the lifter's sheet tells."""
+    subjects = [one.subject.place for one in athlete.protect]
+    return any(one.text is place.text and one.start <= place.start < one.end for one in subjects)
 
 
 def _private(extent: Place, limits: Limits) -> list[Place]:

@@ -101,13 +101,12 @@ HAND_WEIGHTS = {"dumbbell": ("kettlebell", "KB"), "kettlebell": ("dumbbell", "DB
 
 BESIDE = (
     "safety bar", "EZ bar", "curl bar", "bent bar", "cambered bar", "multi-grip bar", "Swiss bar", "axle",
-    "log", "ankle weight", "backpack", "weights", "machines",
-    "mat", "foam roller", "ball", "blocks", "chains", "collars", "belt", "straps", "chalk", "wedge",
-    "slant board", "parallettes", "towel", "broomstick", "stick", "cones", "ladder", "stopwatch", "mirror",
-    "pool", "pad", "bodyweight", "none", "nothing", "no equipment", "anchor", "rail", "bumper", "home gym",
-    "hotel gym", "platform", "garage gym", "small gym", "timer", "clock", "bed", "sofa", "lane", "turf",
-    "sand pit", "sandpit", "grass", "field", "pitch", "court", "beach", "lawn", "hurdle", "plinth",
-    "balance board",
+    "log", "ankle weight", "backpack", "weights", "machines", "mat", "foam roller", "ball", "blocks",
+    "chains", "collars", "belt", "straps", "chalk", "wedge", "slant board", "parallettes", "towel",
+    "broomstick", "stick", "cones", "ladder", "stopwatch", "mirror", "pool", "pad", "bodyweight", "none",
+    "nothing", "no equipment", "anchor", "rail", "bumper", "home gym", "hotel gym", "platform",
+    "garage gym", "small gym", "timer", "clock", "bed", "sofa", "lane", "turf", "sand pit", "sandpit",
+    "grass", "field", "pitch", "court", "beach", "lawn", "hurdle", "plinth", "balance board",
 )  # fmt: skip
 """Words for equipment on which no exercise of the catalogue counts by itself."""
 

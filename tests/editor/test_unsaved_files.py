@@ -77,7 +77,7 @@ OTHER = FILES["plan.programme.yaml"].replace("Boathouse", "At home")
         ("spotline.yaml", "weekly limits: {chest: 4}\n"),
         ("club.exercises.yaml", "exercises: []\n"),
         ("ana.athlete.yaml", "name: [\n"),
-        ("ana.athlete.yaml", "name: Ana\nequipment: [barbell]\n"),
+        ("ana.athlete.yaml", "name: Ana\nprotect: [{movement: hip hinge, advised by: physician}]\n"),
         ("other.programme.yaml", "programme: [\n"),
         ("other.programme.yaml", OTHER.replace("ana", "bo")),
     ],

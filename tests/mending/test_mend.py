@@ -330,20 +330,20 @@ sessions:
   - session: Home
     exercises:
       - {exercise: dumbbell bench press, sets: 3, reps: 10, rir: 2}
-      - {exercise: back squat, sets: 3, reps: 10, rir: 2}
+      - {exercise: barbell back squat, sets: 3, reps: 10, rir: 2}
 """
 LISTS = {
     "brackets": (
         "equipment: [dumbbells, flat bench]  # at home\n",
-        "equipment: [dumbbells, flat bench, barbell, rack]  # at home\n",
+        "equipment: [dumbbells, flat bench, barbell]  # at home\n",
     ),
     "lines": (
         "equipment:\n  - dumbbells\n  - flat bench   # old\n",
-        "equipment:\n  - dumbbells\n  - flat bench   # old\n  - barbell\n  - rack\n",
+        "equipment:\n  - dumbbells\n  - flat bench   # old\n  - barbell\n",
     ),
     "with what there is": (
         "equipment:\n  - flat bench\n  - dumbbells: {up to: 24 kg}\n",
-        "equipment:\n  - flat bench\n  - dumbbells: {up to: 24 kg}\n  - barbell\n  - rack\n",
+        "equipment:\n  - flat bench\n  - dumbbells: {up to: 24 kg}\n  - barbell\n",
     ),
 }
 
@@ -364,7 +364,7 @@ def test_what_the_room_has_is_written_into_the_athletes_file(
 
     def answer(question: str) -> str:
         said = capsys.readouterr().out
-        label = "the room has it: add barbell and rack to `equipment` in athletes/mara.athlete.yaml"
+        label = "the room has it: add barbell to `equipment` in athletes/mara.athlete.yaml"
         (number,) = re.findall(rf"^  (\d)  {re.escape(label)}$", said, re.MULTILINE)
         return str(number)
 
