@@ -83,8 +83,9 @@ def two_legged_only(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
               - {exercise: split squat, sets: 3, reps: 6}
               - {exercise: seated leg curl, sets: 3, reps: 10}
     """
-    sport = ledger.athlete.sport.casefold() if ledger.athlete else ""
-    if any(word in sport for word in SEATED) or not any(word in sport for word in limits.names("sports")):
+    sport = ledger.athlete.sport if ledger.athlete else ""
+    said = sport.casefold()
+    if any(word in said for word in SEATED) or not any(word in said for word in limits.names("sports")):
         return
     if any(_on_one_leg(entry) for _, entry in ledger.entries()):
         return

@@ -801,8 +801,9 @@ class TestLoadAndEffortMissing:
     RULE = "load-and-effort-missing"
 
     def test_the_words(self, findings: Findings, week: Text) -> None:
-        text = week({"monday Push": ["bench press, sets: 3, rir: 2", "overhead press, sets: 3, reps: 8"]})
-        (finding,) = findings(text, self.RULE)
+        lines = ["overhead press, sets: 3, reps: 8", "bench press, sets: 3, rir: 2"]
+        (finding,) = findings(week({"monday Push": lines}), self.RULE)
+        assert findings(week({"monday Push": lines[::-1]}), self.RULE) == []  # one that does not lead
         assert (finding.severity, finding.confidence) == ("note", "common practice")
         assert (finding.place.excerpt, finding.where) == ("overhead press", "Push, overhead press")
         assert finding.counted == "1 line says neither load nor effort: overhead press."

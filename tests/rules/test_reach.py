@@ -191,8 +191,8 @@ REACH: list[tuple[str, str, str, str]] = [
     (
         "A lift whose effort another line tells needs no word, another lift does",
         "load-and-effort-missing",
-        plan("back squat, sets: 3, reps: 5, rir: 2", "bench press, sets: 3, reps: 5"),
-        plan("bench press, sets: 3, reps: 5, rir: 2", "bench press, sets: 3, reps: 5"),
+        plan("bench press, sets: 3, reps: 5", "back squat, sets: 3, reps: 5, rir: 2"),
+        plan("bench press, sets: 3, reps: 5", "bench press, sets: 3, reps: 5, rir: 2"),
     ),
     (
         "A load is asked for in weeks that build, not in a peak week",
