@@ -85,7 +85,8 @@ def two_legged_only(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """
     sport = ledger.athlete.sport if ledger.athlete else ""
     said = sport.casefold()
-    if any(word in said for word in SEATED) or not any(word in said for word in limits.names("sports")):
+    is_seated = any(part.startswith(SEATED) for part in said.replace("-", " ").split())
+    if is_seated or not any(word in said for word in limits.names("sports")):
         return
     if any(_on_one_leg(entry) for _, entry in ledger.entries()):
         return

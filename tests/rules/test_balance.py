@@ -413,7 +413,11 @@ class TestTwoLeggedOnly:
             ("speed skating", 1),
             ("ice hockey", 1),
             ("fencing", 1),
+            ("running and throwing", 1),  # rowing is no part of it
             ("rowing", 0),
+            ("kayak sprint", 0),
+            ("sea-kayaking and sprints", 0),
+            ("wheelchair basketball", 0),
             ("weightlifting", 0),
         ],
     )
