@@ -38,8 +38,8 @@ MOST_AFTER = 5
 """Reviews that are spent on further proposals once there is one."""
 
 LAST_REVIEWS = 3
-"""Reviews, of those that may be spent, that go to the cheapest attempt which clears all and brings little: where
-nothing is found until then, only that one is taken further."""
+"""Reviews, of those that may be spent, that go to the cheapest attempt which clears all and brings little:
+where nothing is found until then, only that one is taken further."""
 
 MOST_STATES = 20_000
 """Sets of steps that are looked at, reviewed or not."""
