@@ -165,7 +165,7 @@ def as_in_other_weeks(plan: Plan, line: Line, weeks: Iterable[int]) -> Iterator[
     now = {entry.exercise for week in meant for entry in line.held[week]}
     near = next((week for week in others if line.held[week][0].exercise not in now), None)
     exercise = line.held[near][0].exercise if near is not None else None
-    if near is None or exercise is None or line.noted or plan.obstacle(exercise):
+    if near is None or exercise is None or line.noted or plan.ruled_out(exercise):
         return
     edits: list[Edit] = []
     for key, entry in node.entries.items():

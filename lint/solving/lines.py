@@ -187,13 +187,21 @@ class Plan:
 
     def obstacle(self, exercise: Exercise | None) -> str:
         """What speaks against more work with an exercise, for anybody on the programme; empty if nothing."""
+        words = self.ruled_out(exercise)
+        if words or exercise is None:
+            return words
+        return next((words for one in self._suits if (words := one.obstacle(exercise))), "")
+
+    def ruled_out(self, exercise: Exercise | None) -> str:
+        """What speaks even against what the coach has the same line hold in other weeks; empty if nothing.
+
+        Level, equipment, and whether somebody gets down to the floor: there the coach has decided.
+        """
         if self.in_rehabilitation:
             return "is more work in rehabilitation: that is for the clinician to say"
         if exercise is None:
             return "is not known"
-        if any(one.forbids(exercise) for one in self._spared):
-            return "loads what is spared"
-        return next((words for one in self._suits if (words := one.obstacle(exercise))), "")
+        return "loads what is spared" if any(one.forbids(exercise) for one in self._spared) else ""
 
     def is_spared(self, line: Line) -> bool:
         """Whether somebody is to spare what a line does."""

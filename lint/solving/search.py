@@ -37,6 +37,10 @@ MOST_LETTERS = 800_000
 MOST_AFTER = 5
 """Reviews that are spent on further proposals once there is one."""
 
+LAST_REVIEWS = 3
+"""Reviews, of those that may be spent, that go to the cheapest attempt which clears all and brings little:
+where nothing is found until then, only that one is taken further."""
+
 MOST_STATES = 20_000
 """Sets of steps that are looked at, reviewed or not."""
 
@@ -166,8 +170,13 @@ class Search:
         before = {one.words for one in targets}
         looked = 0
         barely: SoundEdit | None = None
+        nearest: tuple[State, Branch] | None = None
         stop = max(1, min(reviews, MOST_LETTERS // max(1, len(content))))
         while self._heap and len(self.found) < most:
+            if nearest and not self.found and self.judge.reviews - start >= stop - LAST_REVIEWS:
+                self._go_on_from(*nearest)
+                nearest = None
+                continue
             cost, _, _, steps, branch, siblings = heappop(self._heap)
             if siblings is not None:
                 self._next(siblings)
@@ -210,10 +219,20 @@ class Search:
             if len(brought) <= MOST_CAUSES:
                 further = [] if self.found else [self._pool(one, own=False) for one in brought]
                 needs = [*(aimed if left else []), *((pool, steps) for pool in further)]
-                self._push(steps, Branch([*(pools if left else []), *further], needs))
+                branch = Branch([*(pools if left else []), *further], needs)
+                if not left and self.ended:
+                    nearest = nearest or (steps, branch)
+                self._push(steps, branch)
         if not self.found and barely is not None:
             self.found.append(barely)
         return self.found
+
+    def _go_on_from(self, steps: State, branch: Branch) -> None:
+        """Leaves all that is on the heap for what comes after some steps."""
+        self.ended = False
+        self._heap.clear()
+        self._met.clear()
+        self._push(steps, branch)
 
     def _is_needed(self, steps: State) -> bool:
         """Whether each of some steps is needed: fewer may not have been tried, as they are like others."""

@@ -267,7 +267,7 @@ MOST_TOGETHER = 120
 LETTERS_TOGETHER = 300_000
 """Letters that are reviewed for several findings together: in a long file that is fewer reviews."""
 
-FEW_REVIEWS = 8
+FEW_REVIEWS = 10
 """Reviews that are spent on clearing a finding together with what follows from it."""
 
 

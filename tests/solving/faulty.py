@@ -92,7 +92,11 @@ FAULTS = {
     "little time": (faulty(("minutes: 70", "minutes: 24")), "session-too-long"),
     "legs two days running": (
         faulty(
-            ("day: thursday", "day: next"), ("day: tuesday", "day: thursday"), ("day: next", "day: tuesday")
+            ("day: thursday", "day: next"),
+            ("day: tuesday", "day: thursday"),
+            ("day: next", "day: tuesday"),
+            ("back squat, sets: 3, reps: 6-8, rir: 2", "back squat, sets: 4, reps: 6-8, rir: 1"),
+            ("leg press, sets: 3, reps: 10-12, rir: 2", "leg press, sets: 4, reps: 10-12, rir: 1"),
         ),
         "sessions-too-close",
     ),
@@ -124,7 +128,7 @@ FAULTS = {
         "rest-too-short-heavy",
     ),
     "one heavy week": (
-        faulty(("bench press, sets: 3", "bench press, sets: {1-2: 3, 3: 11, 4: 3}")),
+        faulty(("bench press, sets: 3", "bench press, sets: {1-2: 9, 3: 12, 4: 9}")),
         "exercise-sets-high",
     ),
     "above the level": (

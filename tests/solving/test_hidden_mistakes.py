@@ -47,6 +47,13 @@ FIRST = {
     ("f10", "protected-area-loaded"): [
         "for Dunja: kettlebell swing in place of box jump in weeks 1-6; split squat jump left out"
     ],
+    ("g06", "sessions-too-close"): [
+        "trap bar deadlift (legs heavy-ish) with half the sets and lighter in week 4"
+    ],
+    ("h01", "sessions-too-close"): ["back squat (TUE strength) with half the sets and lighter in week 4"],
+    ("h05", "deload-without-cut"): ["week 6 made easier as week 3 is"],
+    ("i04", "knee-flexion-missing"): ["cable leg curl added to Lower 2 (glutes)"],
+    ("i11", "load-step-large"): ["arranco (SEG): 82 % in week 3"],
 }
 """What comes first, by folder and rule. A week that repeats another by mistake has no repair: it would be a load
 upwards, and only the coach knows which."""
