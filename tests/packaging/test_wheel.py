@@ -19,6 +19,7 @@ ROOT = Path(__file__).parent.parent.parent
 UNBALANCED = """\
 programme: Legs, one side of the knee only
 athlete: {name: Orla}
+goal: hypertrophy
 focus: [legs]
 starts: 2026-01-05
 weeks: 4
@@ -114,7 +115,7 @@ def test_the_wheel_reviews_without_the_data_that_the_catalogue_is_built_from(
     assert not os.path.exists(os.path.join(where, "lint", "body", "data"))
     done = run("spotline", "review", "--as", "lines", "legs.programme.yaml")
     assert done.returncode == 1, done.stderr
-    assert "legs.programme.yaml:12:20: warning: knee-flexion-missing: " in done.stdout
+    assert "legs.programme.yaml:13:20: warning: knee-flexion-missing: " in done.stdout
 
 
 def test_the_wheel_explains_what_its_schema_rejects(run: Run, tmp_path: Path) -> None:
