@@ -20,7 +20,7 @@ SCRIPTS = Path(sysconfig.get_path("scripts"))
 
 PLAN = """\
 programme: Frühling
-athlete: {name: Mara, level: intermediate}
+athlete: {name: Mara, level: intermediate, age: 16}
 goal: hypertrophy
 focus: [quadriceps, hamstrings]
 starts: 2026-11-30
