@@ -341,15 +341,14 @@ def alternatives(exercise: Exercise, fits: Callable[[Exercise], bool], most: int
     harder. First come the easier and harder forms of the exercise, then those that train most of the same
     muscles, then the more common.
     """
+    from .alike import do_the_same_work
+
     rank = catalogue.LEVELS.index(exercise.level)
     fitting = [
         other
         for other in catalogue.exercises()
         if other is not exercise
-        and other.kind == exercise.kind
-        and other.unilateral == exercise.unilateral
-        and other.patterns == exercise.patterns
-        and set(other.actions) == set(exercise.actions)
+        and do_the_same_work(other, exercise)
         and catalogue.LEVELS.index(other.level) <= rank
         and fits(other)
     ]

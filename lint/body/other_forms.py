@@ -10,6 +10,7 @@ from __future__ import annotations
 from functools import lru_cache
 
 from . import catalogue, equipment
+from .alike import do_the_same_work
 from .names import fold
 
 TYPE_CHECKING = False
@@ -132,10 +133,7 @@ def _alike(exercise: Exercise) -> tuple[Exercise, ...]:
         other
         for other in catalogue.exercises()
         if other is not exercise
-        and other.kind == exercise.kind
-        and other.unilateral == exercise.unilateral
-        and other.patterns == exercise.patterns
-        and set(other.actions) == set(exercise.actions)
+        and do_the_same_work(other, exercise)
         and "landmine" not in other.station  # nobody means that one who does not say it
     )
 

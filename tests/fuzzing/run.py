@@ -43,6 +43,9 @@ LONGEST = 4_000
 MOST_LOOKED_AT = 150
 """Inputs, the shortest of the queue, among which those to be kept are chosen: each is traced line by line."""
 
+OURS = ("spotline.lint", "spotline.rules")
+"""Beginnings of the names of the modules whose lines count as reached."""
+
 LINES = re.compile(rb"(?<=\n)")
 PIECES = re.compile(rb"[A-Za-z][A-Za-z ]*|[0-9.]+|\s+|.", re.S)
 
@@ -191,10 +194,7 @@ def keep(name: str, most: int, scratch: Path) -> None:
         def trace(
             frame: FrameType, event: str, argument: object, lines: set[tuple[str, int]] = lines
         ) -> object:
-            if (
-                "/spotline/lint/" not in frame.f_code.co_filename
-                and "/spotline/rules/" not in frame.f_code.co_filename
-            ):
+            if not frame.f_globals.get("__name__", "").startswith(OURS):
                 return None
             if event == "line":
                 lines.add((frame.f_code.co_filename, frame.f_lineno))

@@ -99,8 +99,8 @@ def test_a_merged_value_and_one_used_elsewhere_are_left_alone() -> None:
 PARTS = st.lists(st.sets(st.sampled_from(WEEKS), min_size=1), min_size=1, max_size=4)
 
 
-@given(PARTS, st.sets(st.sampled_from(WEEKS), min_size=1), st.sampled_from("12345"))
-def test_other_weeks_keep_what_they_had(parts: list[set[int]], weeks: set[int], new: str) -> None:
+def shared_out(parts: list[set[int]]) -> str:
+    """Values by week: the first part of the weeks has 1, what is left of the second 2; those of none 5."""
     given_so_far: set[int] = set()
     words = []
     for number, own in enumerate(parts, start=1):
@@ -110,7 +110,12 @@ def test_other_weeks_keep_what_they_had(parts: list[set[int]], weeks: set[int], 
             words.append(f"{runs(left)}: {number}")
     if given_so_far < set(WEEKS):
         words.append("other: 5")
-    text = f"{{sets: {{{', '.join(words)}}}}}"
+    return ", ".join(words)
+
+
+@given(PARTS, st.sets(st.sampled_from(WEEKS), min_size=1), st.sampled_from("12345"))
+def test_other_weeks_keep_what_they_had(parts: list[set[int]], weeks: set[int], new: str) -> None:
+    text = f"{{sets: {{{shared_out(parts)}}}}}"
     before = by_week(text, "sets", WEEKS)
     group = line(text)
     after = by_week(written(group, value_in(group, "sets", weeks, WEEKS, new)), "sets", WEEKS)
@@ -120,16 +125,7 @@ def test_other_weeks_keep_what_they_had(parts: list[set[int]], weeks: set[int], 
 
 @given(PARTS, st.sets(st.sampled_from(WEEKS), min_size=1, max_size=7))
 def test_a_line_kept_to_some_weeks_keeps_their_values(parts: list[set[int]], weeks: set[int]) -> None:
-    given_so_far: set[int] = set()
-    words = []
-    for number, own in enumerate(parts, start=1):
-        left = own - given_so_far
-        given_so_far |= left
-        if left:
-            words.append(f"{runs(left)}: {number}")
-    if given_so_far < set(WEEKS):
-        words.append("other: 5")
-    text = f"{{exercise: dip, sets: {{{', '.join(words)}}}, reps: 8}}"
+    text = f"{{exercise: dip, sets: {{{shared_out(parts)}}}, reps: 8}}"
     before = by_week(text, "sets", WEEKS)
     group = line(text)
     after = written(group, kept_to(group, weeks))
