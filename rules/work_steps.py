@@ -43,7 +43,8 @@ def work_step_large(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
 
     Multiplies the sets, repetitions and load of each line, and compares it with each of the four weeks
     before that hold it, if two do. Speaks where it holds more sets at a higher load than in any of them, and
-    2.5 times the work of the fullest, on two lifts and on half of those with a load. Silent in a phase of tests.
+    2.5 times the work of the fullest, on two lifts and on half of those with a load. Silent in a phase of
+    tests.
 
     Flags:
         programme: Start
