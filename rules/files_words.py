@@ -100,6 +100,19 @@ def says_who_cleared(texts: Iterable[str]) -> bool:
     )
 
 
+def plans_review(ledger: Ledger) -> bool:
+    """Whether an event or a note of the programme says that a stage is looked at again."""
+    names = (event.name for _, event in ledger.events())
+    return any(_REVIEW.search(text) for text in (ledger.programme.note, *names))
+
+
+_REVIEW = re.compile(
+    r"\b(?:review|re-?check|check-?up|follow-?up|re-?assess\w*|re-?test|next appointment"
+    r"|sees? (?:the )?(?:physio\w*|doctor|surgeon|consultant))\b",
+    re.IGNORECASE,
+)
+
+
 def says_screened(texts: Iterable[str]) -> bool:
     """Whether a sentence says that the athlete's health was asked about."""
     return any(

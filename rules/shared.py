@@ -10,7 +10,7 @@ from ..lint.counting.credits import DIRECT, HELPING, TOTAL
 from ..lint.findings.finding import Related
 from ..lint.model.naming import day_name, line_name
 from ..lint.model.sessions import WEEKDAYS
-from ..lint.wording.words import listed, says, sets_of, shortened
+from ..lint.wording.words import counted_noun, listed, says, sets_of, shortened
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -189,6 +189,16 @@ def as_name(name: str) -> str:
     ``hamstrings moved`` is; ``Lower`` and ``Lower A`` are not.
     """
     return name if name[:1].isupper() and len(name.split()) <= MOST_PLAIN else f"`{name}`"
+
+
+def joined(session: str) -> str:
+    """What becomes of a session for which no day is left."""
+    return f"merge {as_name(session)} into another session, or drop it"
+
+
+def of_days(number: float) -> str:
+    """``1 day``, ``3 days``."""
+    return counted_noun(number, "day")
 
 
 MOST_PLAIN = 2
