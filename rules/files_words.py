@@ -10,7 +10,7 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterable, Iterator
 
-    from ..lint.counting.ledger import Lifter
+    from ..lint.counting.ledger import Ledger, Lifter
     from ..lint.model.athlete import Athlete, Restriction
     from ..lint.model.programme import Programme
 

@@ -14,7 +14,7 @@ from ..lint.wording.words import counted_noun, listed, says, sets_of, shortened
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Callable, Iterable, Iterator, Mapping
+    from collections.abc import Callable, Collection, Iterable, Iterator, Mapping
 
     from ..lint.body.catalogue import Exercise
     from ..lint.counting.counts import Count
@@ -68,7 +68,7 @@ def each_line(entries: Iterable[SetGroup]) -> list[SetGroup]:
 
 
 def unless(
-    tally: Tally, actions: Iterable[str] = (), areas: Iterable[str] = (), does: str = "does it"
+    tally: Tally, actions: Collection[str] = (), areas: Collection[str] = (), does: str = "does it"
 ) -> str:
     """``, unless `toe push` does it``: the unknown exercises whose words may mean what is missing."""
     return unless_one(tally.may_train(actions, areas), does)
