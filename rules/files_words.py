@@ -78,14 +78,12 @@ def of_lifter(lifter: Lifter) -> Iterator[str]:
         yield from of_programme(plan.programme)
 
 
-def is_word_of_a_professional(restriction: Restriction, *, begun: bool = False) -> bool:
+def is_word_of_a_professional(restriction: Restriction) -> bool:
     """Whether a licensed professional advised a restriction and a date says when it holds.
 
-    ``begun`` asks for the day on which it began, which is that of the advice. A day on which to ask again
-    does not say when anybody was asked.
+    A day on which to ask again does not say when anybody was asked.
     """
-    dates = (restriction.begins,) if begun else (restriction.begins, restriction.ends)
-    return is_professional([restriction.adviser]) and any(dates)
+    return is_professional([restriction.adviser]) and any((restriction.begins, restriction.ends))
 
 
 def says_who_cleared(texts: Iterable[str]) -> bool:

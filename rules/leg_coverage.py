@@ -10,7 +10,7 @@ from ..lint.engine.limits import Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, found
 from ..lint.model.naming import line_name
-from ..lint.wording.words import counted_noun, listed, says, sets_of
+from ..lint.wording.words import counted_noun, says, sets_of
 from .offers import adding
 from .shared import (
     add,
@@ -92,7 +92,8 @@ def knee_flexion_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator
     line = _line_in(session, work)
     missing, also = "no knee flexion", ""
     if not hinges and _lacks_hinge(week, ledger) and not (hinge := _hinges(week)).is_spared:
-        missing, also = "no knee flexion and no hip hinge", f"; as a hinge {listed(hinge.names, 'or')}"
+        missing = "no knee flexion or hip hinge"
+        also = f", and {hinge.names[0]}" if hinge.names else ""
     yield found(
         line.place,
         f"{sets_of(str(work))} of {called}{turn.words}, {missing}"

@@ -1442,11 +1442,11 @@ class TestDatesAtOdds:
     RULE = "dates-at-odds"
 
     def test_the_words_on_an_event_after_the_end(self, findings: Findings, week: Text) -> None:
-        head = "starts: 2026-01-05\nweeks: 4\nevents:\n  - {date: 2026-03-14, event: regatta}"
+        head = "starts: 2026-01-05\nweeks: 4\nevents:\n  - {date: 2027-03-14, event: regatta}"
         (finding,) = findings(week(GYM, head), self.RULE)
         assert (finding.severity, finding.confidence) == ("note", "common practice")
         assert (finding.place.line, finding.place.excerpt, finding.where) == (5, "regatta", "events, regatta")
-        assert finding.counted == "regatta on 2026-03-14 is 41 days after the programme ends."
+        assert finding.counted == "regatta on 2027-03-14 is 406 days after the programme ends."
         assert finding.wanted == "events it leads up to"
         assert finding.change == "Correct the dates, or delete the event."
 
@@ -1457,8 +1457,8 @@ class TestDatesAtOdds:
             ("2026-01-04", "match on 2026-01-04 is 1 day before the programme starts."),
             ("2026-01-05", ""),
             ("2026-02-01", ""),  # the last day
-            ("2026-02-08", ""),  # a week later
-            ("2026-02-09", "match on 2026-02-09 is 8 days after the programme ends."),
+            ("2026-05-03", ""),  # a quarter of a year later
+            ("2026-05-04", "match on 2026-05-04 is 92 days after the programme ends."),
         ],
     )
     def test_events_on_the_edge(self, findings: Findings, week: Text, day: str, counted: str) -> None:
