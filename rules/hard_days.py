@@ -6,13 +6,14 @@ from functools import partial
 from math import inf
 
 from ..lint.body import catalogue
+from ..lint.counting.counts import NO_SETS
 from ..lint.counting.credits import DIRECT
 from ..lint.engine.limits import Option
 from ..lint.wording.words import listed
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Iterable
+    from collections.abc import Callable, Iterable
 
     from ..lint.counting.counts import Count
     from ..lint.counting.ledger import Ledger
@@ -110,37 +111,67 @@ DAILY = 3
 def _hard_groups(day: Tally, limits: Limits, most_left: float) -> dict[tuple[str, str], HardWork]:
     """Muscle groups, with the side, for which a day is hard: one leg rests while the other works."""
     least = limits.number("hard day")
-    hard = {}
-    for group in day.groups():
+    hard: dict[tuple[str, str], HardWork] = {}
+    hard_sets = _Some(day, lambda entry: _leaves(entry) <= most_left)
+    if not hard_sets.entries:
+        return hard
+    to_failure = _Some(day, lambda entry: entry.effort.failing)
+    sure = _Some(day, partial(_is_surely_hard, limits=limits))
+    for group in day.groups_from(least, DIRECT):
         if group in limits.names("exempt") or day.sets(group, DIRECT).middle < least:
             continue
         for sides in (("left",), ("right",)) if day.one_sided else (("left", "right"),):
-            sets = day.sets(group, DIRECT, side=sides[0]).where(lambda entry: _leaves(entry) <= most_left)
+            sets = hard_sets.of(day.sets(group, DIRECT, side=sides[0]))
             if sets.middle >= least:
-                failing = sets.where(lambda entry: entry.effort.failing)
-                sure = sets.where(partial(_is_surely_hard, group=group, limits=limits))
+                failing = to_failure.of(sets)
+                surely = _their_own(sure.of(sets), limits) if group == "adductors" else sure.of(sets)
                 work = HardWork(
-                    sets, failing if failing.middle >= least else None, surely=sure.middle >= least
+                    sets, failing if failing.middle >= least else None, surely=surely.middle >= least
                 )
                 hard.update({(group, side): work for side in sides})
     return hard
+
+
+class _Some:
+    """The groups of sets of a day that pass a test, which each is put to once."""
+
+    def __init__(self, day: Tally, test: Callable[[SetGroup], bool]) -> None:
+        every = [entry for _, entry in day.entries()]
+        self.entries = {entry for entry in every if test(entry)}
+        self.are_all = len(self.entries) == len(every)
+
+    def of(self, sets: Count) -> Count:
+        """The part of a count that comes from them."""
+        if self.are_all:
+            return sets
+        return sets.where(self.entries.__contains__) if self.entries else NO_SETS
 
 
 WEIGHTLESS = ("band", "bodyweight", "suspension", "sandbag", "sliders", "none", "ball", "")
 """What is lifted that makes no set heavy (common practice, no source)."""
 
 
-def _is_surely_hard(entry: SetGroup, *, group: str, limits: Limits) -> bool:
+def _is_surely_hard(entry: SetGroup, limits: Limits) -> bool:
     """Whether its sets are hard and heavy whatever else is planned."""
-    left = limits.number("between sessions")
-    if left >= limits.number("hard set"):
-        return True  # no more is asked of two sessions than of one beside a match
-    if entry.implement in WEIGHTLESS or (group == "adductors" and entry.compound):
+    if _asks_no_more(limits):
+        return True
+    if entry.implement in WEIGHTLESS:
         return False
+    left = limits.number("between sessions")
     reserve, percent = entry.reserve, entry.percent
     if reserve is not None and reserve.low <= left and reserve.high <= left + 1:
         return True
     return percent is not None and percent.low >= limits.number("heavy")
+
+
+def _asks_no_more(limits: Limits) -> bool:
+    """Whether no more is asked of two sessions than of one beside a match."""
+    return limits.number("between sessions") >= limits.number("hard set")
+
+
+def _their_own(sure: Count, limits: Limits) -> Count:
+    """Of the sets for the adductors those of their own exercises."""
+    return sure if _asks_no_more(limits) else sure.where(lambda entry: not entry.compound)
 
 
 def loaded(activity: Activity, limits: Limits) -> list[str]:
