@@ -81,10 +81,14 @@ def session_sets_for_muscle_high(week: Week, limits: Limits) -> Iterator[DraftFi
     if not week.is_typical():
         return
     most, counting = limits.number("most"), limits.name("counting")
-    days, without = week.occasions(), limits.names("without limit")
-    for group in week.groups_from(most, counting):
-        full = [day for day in days if group not in without and day.sets(group, counting).high > most]
-        each = [(day, Excess(day, group, counting, most, stations=False)) for day in full]
+    groups = [
+        group for group in week.groups_from(most, counting) if group not in limits.names("without limit")
+    ]
+    full = [(day, day.groups_from(most, counting)) for day in week.occasions()] if groups else []
+    for group in groups:
+        each = [
+            (day, Excess(day, group, counting, most, stations=False)) for day, there in full if group in there
+        ]
         over = [(day, one) for day, one in each if one.sets > 0]
         if not over:
             continue

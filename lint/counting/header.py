@@ -20,6 +20,7 @@ if TYPE_CHECKING:
     from ..model.sessions import Phase
     from ..text.places import Place, Term
     from .not_loaded import NotLoaded
+    from .suggestions import Suggestion
     from .team_resources import TeamResources
 
 
@@ -56,6 +57,7 @@ class ProgrammeHeader:
         "rehabilitation",
         "resources",
         "starts",
+        "suggested",
         "today",
         "usual_place",
         "weeks",
@@ -78,6 +80,7 @@ class ProgrammeHeader:
     def take(self, programme: Programme) -> None:
         """Updates the header from a newer reading of the programme."""
         self.not_loaded: NotLoaded | None = None
+        self.suggested: dict[object, Suggestion] = {}
         self.name: str = programme.name
         self.place: Place = programme.place
         self.places: dict[str, Place] = programme.places

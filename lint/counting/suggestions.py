@@ -109,8 +109,15 @@ def suggest(
     """The most common exercises that do what is wanted and suit the athlete.
 
     ``does`` says whether an exercise does it; ``kinds`` are the kinds of exercise that are looked at, by
-    default none that is fast: jumps and throws are for whom a coach knows.
+    default none that is fast: jumps and throws are for whom a coach knows. The header keeps the answer.
     """
+    asked = (does, tuple(kinds))
+    if asked not in header.suggested:
+        header.suggested[asked] = _suggest(header, does, kinds)
+    return header.suggested[asked]
+
+
+def _suggest(header: ProgrammeHeader, does: Callable[[Exercise], bool], kinds: Collection[str]) -> Suggestion:
     suits = Suits(header)
     names: list[str] = []
     obstacles: dict[str, str] = {}

@@ -132,12 +132,13 @@ class Tally:
         """The muscle groups whose hard sets come to ``least`` or more, by the high end of a range."""
         if self.one_sided:
             return [group for group in self.groups() if self.sets(group, count).high >= least]
-        weight, totals = INDIRECT_WEIGHT[count], self.totals(True)
-        return [
+        weight = INDIRECT_WEIGHT[count]
+        enough = {
             group
-            for group in catalogue.groups
-            if (total := totals.get(group)) is not None and counted(total, weight)[1] >= least
-        ]
+            for group, (_, high, _, helping) in self.totals(True).items()
+            if high + helping * weight >= least
+        }
+        return [group for group in catalogue.groups if group in enough] if enough else []
 
     def _groups(self) -> list[str]:
         got = set().union(*[visit.totals(False) for visit in self.visits])
