@@ -47,19 +47,47 @@ class HardWork:
         self.surely = surely
 
 
+Hard = dict[tuple[str, str], "HardWork"]
+"""What is hard, by group and side."""
+
+
 class Day:
     """A day of the calendar by its number, with what is hard on it by group and side.
 
-    ``tells_hours`` says whether any of its sessions has a time of day.
+    ``trained`` works out what its sessions make hard, ``played`` is what its activities do. ``surely`` says
+    whether any set is hard and heavy whatever comes next to it, ``tells_hours`` whether any of its sessions
+    has a time of day.
     """
 
     def __init__(
-        self, number: int, week: Week, hard: dict[tuple[str, str], HardWork], *, tells_hours: bool = False
+        self,
+        number: int,
+        week: Week,
+        trained: Callable[[], Hard] = dict,
+        *,
+        surely: bool = False,
+        tells_hours: bool = False,
     ) -> None:
         self.number = number
         self.week = week
-        self.hard = hard
+        self.played: Hard = {}
+        self.surely = surely
         self.tells_hours = tells_hours
+        self._trained = trained
+        self._hard: Hard | None = None
+
+    @property
+    def hard(self) -> Hard:
+        """What is hard on it; an activity where no session is."""
+        if self._hard is None:
+            trained = self._trained()
+            played = {part: work for part, work in self.played.items() if part not in trained}
+            self._hard = {**trained, **played}
+        return self._hard
+
+    def may_clash(self, other: Day) -> bool:
+        """Whether two days may be too close at all: one has an activity, or both have sure sets."""
+        return bool(self.played or other.played) or (self.surely and other.surely)
 
     def starts(self) -> list[float]:
         """The hours at which the sessions begin that make it hard; none where one of them does not say."""
@@ -92,15 +120,20 @@ def hard_days(ledger: Ledger, limits: Limits) -> list[Day]:
     advanced = ledger.level == "advanced"
     most_left = limits.number("hard set of the advanced" if advanced else "hard set")
     for number, week, tally in ledger.training_days():
-        hard = dict(ledger.recall(_hard_groups, tally, limits, most_left))
-        days[number] = Day(number, week, hard, tells_hours=any(one.session.hours for one in tally.visits))
+        days[number] = Day(
+            number,
+            week,
+            partial(ledger.recall, _hard_groups, tally, limits, most_left),
+            surely=ledger.recall(_any_surely, tally, limits),
+            tells_hours=any([one.session.hours for one in tally.visits]),
+        )
     for number, week, activity in ledger.activities():
-        day = days.setdefault(number, Day(number, week, {}))
+        day = days.setdefault(number, Day(number, week))
         if len(activity.days_in(week.in_block)) >= DAILY:
             continue  # a sport of most days leaves no day free of it
         for group in loaded(activity, limits):
             for side in ("left", "right"):
-                day.hard.setdefault((group, side), HardWork(None, None, activity.name))
+                day.played.setdefault((group, side), HardWork(None, None, activity.name))
     return sorted(days.values(), key=lambda day: day.number)
 
 
@@ -108,10 +141,10 @@ DAILY = 3
 """Days a week from which an activity is the athlete's daily sport (common practice, no source)."""
 
 
-def _hard_groups(day: Tally, limits: Limits, most_left: float) -> dict[tuple[str, str], HardWork]:
+def _hard_groups(day: Tally, limits: Limits, most_left: float) -> Hard:
     """Muscle groups, with the side, for which a day is hard: one leg rests while the other works."""
     least = limits.number("hard day")
-    hard: dict[tuple[str, str], HardWork] = {}
+    hard: Hard = {}
     hard_sets = _Some(day, lambda entry: _leaves(entry) <= most_left)
     if not hard_sets.entries:
         return hard
@@ -130,6 +163,11 @@ def _hard_groups(day: Tally, limits: Limits, most_left: float) -> dict[tuple[str
                 )
                 hard.update({(group, side): work for side in sides})
     return hard
+
+
+def _any_surely(day: Tally, limits: Limits) -> bool:
+    """Whether any set of a day is hard and heavy whatever else is planned."""
+    return any(_is_surely_hard(entry, limits) for _, entry in day.entries())
 
 
 class _Some:

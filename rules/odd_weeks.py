@@ -185,6 +185,8 @@ def _odd_weeks(line: Line, what: str, limits: Limits) -> list[_Odd]:
         was, now, then = values[number : number + 3] or [value_of(one, what, at[1]) for one in three]
         if was is None or now is None or then is None or min(was, then) <= now <= max(was, then):
             continue
+        if what == "sets" and not _stands_out(was, now, then, limits):
+            continue
         one = _Odd(what, before, at, after, (was, now, then))
         if len({_beside(each, what) for each in three}) > 1 and (what == "load" or one.meant is None):
             continue
@@ -231,10 +233,13 @@ def _leaves(odd: _Odd, limits: Limits) -> bool:
         if odd.meant is None and odd.is_eased:
             return False
         return odd.meant is not None or now < min(was, then) * (1 - limits.number("drop") / 100)
+    return odd.meant is not None or _stands_out(was, now, then, limits)
+
+
+def _stands_out(was: float, now: float, then: float, limits: Limits) -> bool:
+    """Whether sets or repetitions are so many times those before and after, or such a part of them."""
     times, apart = limits.number("times"), limits.number("fewest apart")
-    if odd.meant is not None:
-        return True
-    if odd.direction == "up":
+    if now > max(was, then):
         return now >= max(was, then) * times and now - max(was, then) >= apart
     return now * times <= min(was, then) and min(was, then) - now >= apart
 

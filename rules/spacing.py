@@ -147,7 +147,7 @@ def sessions_too_close(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]
     for index, later in enumerate(days):
         for before in reversed(days[max(index - near, 0) : index]):
             hours = _hours_between(before, later)
-            if hours >= most:
+            if hours >= most or not before.may_clash(later):
                 continue
             close = [
                 part

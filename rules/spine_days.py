@@ -173,6 +173,8 @@ def _days_of_impact(ledger: Ledger, limits: Limits) -> dict[int, Count | str]:
         for number, week, activity in ledger.activities()
         if (week.rehabilitation or week.phase == "return") and says(limits.names("impact"), activity.name)
     }
+    if not any(_lands(entries[0]) for entries in ledger.lifts().values()):
+        return days
     for number, _, tally in ledger.training_days():
         count = tally.sets_where(_lands)
         if count.middle >= limits.number("least sets"):
