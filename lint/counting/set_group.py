@@ -65,6 +65,7 @@ class SetGroup:
         "_effort",
         "_hard",
         "_measured",
+        "_named",
         "best",
         "exercise",
         "meant",
@@ -98,6 +99,7 @@ class SetGroup:
         self._effort: Effort | None = None
         self._hard: bool | None = None
         self._measured: dict[str, float] | None = None
+        self._named: tuple[NameReading | None, ...] = ()
 
     def with_work(self, work: Work) -> SetGroup:
         """The same line with other values."""
@@ -126,6 +128,13 @@ class SetGroup:
         return self.work.exercise
 
     @property
+    def named(self) -> NameReading | None:
+        """What that name means with all that it says; None if the exercise is unknown."""
+        if not self._named:
+            self._named = (self.programme.known.reading(self.name),)
+        return self._named[0]
+
+    @property
     def effort(self) -> Effort:
         """How hard the sets are, as written or worked out from load and repetitions."""
         if self._effort is None:
@@ -145,13 +154,13 @@ class SetGroup:
     @property
     def implement(self) -> str:
         """What is lifted: what the name states, else the exercise's own; "" if the exercise is unknown."""
-        reading = self.programme.known.reading(self.name)
+        reading = self.named
         return "" if reading is None else reading.implement
 
     @property
     def seconds_said(self) -> NameReading | None:
         """The reading of its name, if that says how long a repetition or a hold takes."""
-        reading = self.programme.known.reading(self.name)
+        reading = self.named
         return reading if reading is not None and reading.says_seconds else None
 
     @property

@@ -116,12 +116,24 @@ class Tally:
 
         With a test, the set must come from a group of sets that passes it.
         """
+        if test is None and area in catalogue.credited:
+            weight: float = self._once("brought", self._brought).get(area, 0.0)
+            return weight == 1.0 or weight * INDIRECT_WEIGHT[count] > 0
         indirect = INDIRECT_WEIGHT[count]
         return any(
             group.sets.high and (weight == 1.0 or indirect) and (test is None or test(group))
             for visit in self.visits
             for group, weight in visit.training(area)
         )
+
+    def _brought(self) -> dict[str, float]:
+        """What a set counts at most for each area that any is done for."""
+        brought: dict[str, float] = {}
+        for exercise in self.lifts():
+            if not isinstance(exercise, str):
+                for area, weight in credits_of(exercise).items():
+                    brought[area] = max(weight, brought.get(area, 0.0))
+        return brought
 
     def groups(self) -> list[str]:
         """The muscle groups that get any sets, direct or indirect, in the order of the body."""

@@ -328,7 +328,8 @@ class LineReader(Reader):
                 self._check_direction(place, week_key)
             for first, last in spans:
                 own = range(first, min(last, weeks) + 1)
-                if twice := [week for week in own if week in taken]:
+                if not taken.keys().isdisjoint(own):
+                    twice = [week for week in own if week in taken]
                     self.report(
                         "weeks-overlap",
                         place,
