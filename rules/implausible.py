@@ -68,13 +68,15 @@ def number_implausible(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding
     if work.sets is not None and work.sets.high > limits.number("most sets"):
         yield from _too_many_sets(entry, work.sets, limits)
     reps = work.reps.a_set() if work.reps else None
-    if reps and reps.high > limits.number("most repetitions") * (JUMPED if _is_jumped(entry) else 1):
+    many = limits.number("most repetitions")
+    if reps and reps.high > many and reps.high > many * (JUMPED if _is_jumped(entry) else 1):
         most = limits.words("at most {:repetition}", "most repetitions")
-        amount = Amount(reps.high, limits.number("most repetitions"), "repetitions")
+        amount = Amount(reps.high, many, "repetitions")
         yield _slip(entry, "reps", f"{reps} repetitions in one set.", most, amount)
-    if work.rest and not _paired(entry) and not _broken_up(entry):
+    if work.rest:
         low, high = limits.number("shortest rest"), limits.number("longest rest")
-        if work.rest.low < low or work.rest.high > high:
+        is_odd = work.rest.low < low or work.rest.high > high
+        if is_odd and not _paired(entry) and not _broken_up(entry):
             words = in_words(work.places["rest"], f"{work.rest} s")
             between = limits.words("between {:s} and {:duration}", "shortest rest", "longest rest")
             short = work.rest.low < low

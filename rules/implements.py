@@ -250,6 +250,8 @@ def stiff_hinge_too_heavy(entry: SetGroup, limits: Limits) -> Iterator[DraftFind
             exercises:
               - {exercise: stiff-leg deadlift, sets: 4, reps: 4, rir: 0}
     """
+    if not entry.trains(("hip hinge",)):
+        return
     if not _stiff(entry, limits.number("straight")) or not entry.hard or entry.broken_up:
         return
     reps = _lifted_repetitions(entry)
@@ -280,9 +282,9 @@ def stiff_hinge_too_heavy(entry: SetGroup, limits: Limits) -> Iterator[DraftFind
 
 
 def _stiff(entry: SetGroup, straight: float) -> bool:
-    """Whether it is a hinge, loaded from outside, with the knee nearly straight all the way."""
+    """Whether a hinge is loaded from outside, with the knee nearly straight all the way."""
     exercise = entry.exercise
-    if exercise is None or not entry.trains(("hip hinge",)) or entry.implement not in LOADED:
+    if exercise is None or entry.implement not in LOADED:
         return False
     knee = exercise.path.get("knee", ())
     return bool(knee) and max(knee) <= straight

@@ -141,6 +141,8 @@ def impact_days_consecutive(ledger: Ledger, limits: Limits) -> Iterator[DraftFin
             exercises: [{exercise: drop jump, sets: 3, reps: 5}]
     """
     landed = _days_of_impact(ledger, limits)
+    if not landed:
+        return
     running = int(limits.number("days running"))
     for number, week, _ in ledger.training_days():
         days = range(number - running, number + 2)

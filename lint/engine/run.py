@@ -320,10 +320,10 @@ def _merged(known: Hit, hit: Hit, named: set[object] | None = None) -> Hit:
         is_worst = _badness(known) != _badness(hit) and (worse.is_worst or not worse.told)
     weeks = tuple(sorted({*known.weeks, *hit.weeks}))
     first, second = (hit, known) if worse is hit else (known, hit)
-    worse = worse.but(edits=(*first.edits, *second.edits))
+    edits = (*first.edits, *second.edits)
     if len(told) == len(weeks):
-        return worse.but(weeks=weeks, told=(), is_worst=False)
-    return worse.but(weeks=weeks, told=tuple(sorted(told)), is_worst=is_worst)
+        return worse.but(edits=edits, weeks=weeks, told=(), is_worst=False)
+    return worse.but(edits=edits, weeks=weeks, told=tuple(sorted(told)), is_worst=is_worst)
 
 
 def _badness(hit: Hit) -> tuple[int, float]:
