@@ -80,8 +80,10 @@ def weekly_sets_over_limit(week: Week, limits: Limits) -> Iterator[DraftFinding]
     firm = min(counting, limits.name("blocks on"), key=KINDS.index)
     full = week.groups_from(limits.number("most"), counting)
     for group, limit in limited(week, limits).items():
+        if limit == "most" and group not in full:
+            continue
         most = limits.number(limit)
-        if (limit == "most" and group not in full) or week.sets(group, counting).high <= most:
+        if week.sets(group, counting).high <= most:
             continue
         blocking = counting if limit != "most" or limits.is_the_teams("most") else firm
         bound = limits.words("at most {} a week", limit)

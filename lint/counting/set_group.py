@@ -54,7 +54,6 @@ class SetGroup:
 
     - ``sets``: the number of work sets in one visit.
     - ``reps``: the repetitions of all these sets together; None if left open.
-    - ``slot``: ``heavy`` or ``light``; empty if no repetitions are stated.
     - ``exercise``: None if the exercise is unknown.
     - ``side``: ``left`` or ``right``; empty for both.
     - ``best``: the athlete's best lifts on file for the exercise.
@@ -74,7 +73,6 @@ class SetGroup:
         "reps",
         "sets",
         "side",
-        "slot",
         "work",
     )
 
@@ -95,7 +93,6 @@ class SetGroup:
         self.side = work.side if work.side in ("left", "right") else ""
         self.reps = work.reps.total(self.sets) if work.reps else None
         self.meant = True
-        self.slot = _slot(work)
         self._effort: Effort | None = None
         self._hard: bool | None = None
         self._measured: dict[str, float] | None = None
@@ -126,6 +123,14 @@ class SetGroup:
     def name(self) -> str:
         """The exercise as the coach wrote it."""
         return self.work.exercise
+
+    @property
+    def slot(self) -> str:
+        """``heavy`` or ``light``; empty if no repetitions are stated."""
+        reps, load = self.work.reps.a_set() if self.work.reps else None, self.work.load
+        if reps is None and load is not None and load.kind == "rm":
+            reps = load.span
+        return "" if reps is None else "light" if reps.middle >= LIGHT_FROM else "heavy"
 
     @property
     def named(self) -> NameReading | None:
@@ -393,12 +398,3 @@ class SetGroup:
         """Whether the exercise is for one of these joint actions or patterns."""
         exercise = self.exercise
         return exercise is not None and not exercise.serves.isdisjoint(actions)
-
-
-def _slot(work: Work) -> str:
-    reps = work.reps.a_set() if work.reps else None
-    if reps is None and work.load is not None and work.load.kind == "rm":
-        reps = work.load.span
-    if reps is None:
-        return ""
-    return "light" if reps.middle >= LIGHT_FROM else "heavy"
