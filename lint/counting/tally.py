@@ -23,6 +23,7 @@ from .credits import (
     is_in_complex,
     once_a_set,
     once_each,
+    served_by,
     trains,
 )
 from .session_time import CHANGE_OVER, PREPARATION, RAMP_UP, WARM_UP_SET, seconds_around, session_time
@@ -116,24 +117,18 @@ class Tally:
 
         With a test, the set must come from a group of sets that passes it.
         """
-        if test is None and area in catalogue.credited:
-            weight: float = self._once("brought", self._brought).get(area, 0.0)
-            return weight == 1.0 or weight * INDIRECT_WEIGHT[count] > 0
         indirect = INDIRECT_WEIGHT[count]
+        if test is None and indirect and area in catalogue.credited:
+            return area in self._once("brought", self._brought)
         return any(
             group.sets.high and (weight == 1.0 or indirect) and (test is None or test(group))
             for visit in self.visits
             for group, weight in visit.training(area)
         )
 
-    def _brought(self) -> dict[str, float]:
-        """What a set counts at most for each area that any is done for."""
-        brought: dict[str, float] = {}
-        for exercise in self.lifts():
-            if not isinstance(exercise, str):
-                for area, weight in credits_of(exercise).items():
-                    brought[area] = max(weight, brought.get(area, 0.0))
-        return brought
+    def _brought(self) -> set[str]:
+        """The areas that any set counts for, be it in part."""
+        return set().union(*[credits_of(lift) for lift in self.lifts() if not isinstance(lift, str)])
 
     def groups(self) -> list[str]:
         """The muscle groups that get any sets, direct or indirect, in the order of the body."""
@@ -144,12 +139,8 @@ class Tally:
         """The muscle groups whose hard sets come to ``least`` or more, by the high end of a range."""
         if self.one_sided:
             return [group for group in self.groups() if self.sets(group, count).high >= least]
-        weight = INDIRECT_WEIGHT[count]
-        enough = {
-            group
-            for group, (_, high, _, helping) in self.totals(True).items()
-            if high + helping * weight >= least
-        }
+        weight, totals = INDIRECT_WEIGHT[count], self.totals(True).items()
+        enough = {group for group, (_, high, _, more) in totals if high + more * weight >= least}
         return [group for group in catalogue.groups if group in enough] if enough else []
 
     def _groups(self) -> list[str]:
@@ -165,24 +156,16 @@ class Tally:
         return found
 
     def _count_actions(self, actions: tuple[str, ...], hard: bool, side: str) -> Count:
-        serving = [
-            (visit, group)
-            for visit, group, serves in self._once("serving", self._serving)
-            if not serves.isdisjoint(actions)
-        ]
-        if serving and self.has_complexes:
+        entries = self.entries()
+        served = self._once("serving", lambda: served_by([group for _, group in entries]))
+        if served.keys().isdisjoint(actions):
+            return NO_SETS
+        serving = [entries[at] for at in sorted(set().union(*[served.get(one, ()) for one in actions]))]
+        if self.has_complexes:
             serving = [(visit, group) for visit in self.visits for group in visit.serving(actions)]
         if hard and serving:
             serving = [(visit, group) for visit, group in serving if group.hard]
         return self._in_full(serving, side) if serving else NO_SETS
-
-    def _serving(self) -> list[tuple[Visit, SetGroup, frozenset[str]]]:
-        """The groups of sets, each with the joint actions and patterns that its exercise is for."""
-        return [
-            (visit, group, group.exercise.serves)
-            for visit, group in self.entries()
-            if group.exercise is not None
-        ]
 
     def all_sets(self, *, hard: bool = False) -> Count:
         """Every work set, whatever it trains."""

@@ -209,9 +209,10 @@ def run(
     cache = RunCache() if cache is None else cache
     hits: dict[tuple[object, ...], Hit] = {}
     faults: list[Fault] = []
-    cache.start(targets_of(subject))
+    there = targets_of(subject)
+    cache.start(there)
     for rule in rules:
-        targets = cache.to_run(rule)
+        targets = cache.to_run(rule) if there[rule.scope] else ()
         if not targets:
             continue
         severity = severities.get(rule.name, rule.severity)

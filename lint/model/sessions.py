@@ -232,12 +232,12 @@ class Prescription:
         works: list[Work] = []
         is_done = self.only_in is None or week in self.only_in
         for group in (groups or self.groups) if is_done else ():
-            values = {}
-            for key, slices in group.items():
-                for held in slices:
-                    if held.first <= (time if held.by_visit else week) <= held.last:
-                        values[key] = held
-                        break
+            values = {
+                key: held
+                for key, slices in group.items()
+                for held in slices[::-1]  # where two hold, the first does
+                if held.first <= (time if held.by_visit else week) <= held.last
+            }
             for change, before in changes if "exercise" in values else ():
                 values = change.applied(self, values, group, before)
             if "exercise" in values:
