@@ -125,7 +125,7 @@ def hard_days(ledger: Ledger, limits: Limits) -> list[Day]:
             week,
             partial(ledger.recall, _hard_groups, tally, limits, most_left),
             surely=ledger.recall(_any_surely, tally, limits),
-            tells_hours=any([one.session.hours for one in tally.visits]),
+            tells_hours=any(one.session.hours for one in tally.visits),
         )
     for number, week, activity in ledger.activities():
         day = days.setdefault(number, Day(number, week))

@@ -303,9 +303,9 @@ def _hamstring_days(week: Week) -> Iterator[tuple[int, Count, Count]]:
     """Each day with hard sets of both hinges and leg curls, and these."""
     hinges, curls = HAMSTRING_LIFTS
     for day, tally in week.days():
-        if hinge := tally.for_actions((hinges,), hard=True):
-            if curl := tally.for_actions((curls,), hard=True):
-                yield day, hinge, curl
+        hinge = tally.for_actions((hinges,), hard=True)
+        if hinge and (curl := tally.for_actions((curls,), hard=True)):
+            yield day, hinge, curl
 
 
 def _slots(count: Count) -> set[str]:

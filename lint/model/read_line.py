@@ -323,8 +323,8 @@ class LineReader(Reader):
             if len(self.spans) > 1:
                 return [(first, last, at) for first, last in self.spans]
             return [(*self.spans[0], at)]
-        if self.spans == ((1, weeks),) and (spans := covering(tuple(at.node.entries), weeks)):
-            return [(first, last, part) for key, first, last in spans if (part := at.get(key)) is not None]
+        if self.spans == ((1, weeks),) and (whole := covering(tuple(at.node.entries), weeks)):
+            return [(first, last, part) for key, first, last in whole if (part := at.get(key)) is not None]
         parts: list[tuple[int, int, LocatedNode]] = []
         taken: dict[int, str] = {}
         for week_key, place, value in at.pairs():
