@@ -80,14 +80,12 @@ def session_sets_for_muscle_high(week: Week, limits: Limits) -> Iterator[DraftFi
     """
     if not week.is_typical():
         return
-    most, counting = limits.number("most"), limits.name("counting")
-    groups = [
-        group for group in week.groups_from(most, counting) if group not in limits.names("without limit")
-    ]
+    most, counting, without = limits.number("most"), limits.name("counting"), limits.names("without limit")
+    groups = [group for group in week.groups_from(most, counting) if group not in without]
     full = [(day, day.groups_from(most, counting)) for day in week.occasions()] if groups else []
     for group in groups:
         each = [
-            (day, Excess(day, group, counting, most, stations=False)) for day, there in full if group in there
+            (day, Excess(day, group, counting, most, stations=False)) for day, has in full if group in has
         ]
         over = [(day, one) for day, one in each if one.sets > 0]
         if not over:

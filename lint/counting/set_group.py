@@ -104,15 +104,11 @@ class SetGroup:
 
     def count_nowhere(self) -> None:
         """Takes it out of every count, because it is no lift: it takes its time, and nothing is missing."""
-        self.exercise = None
-        self.sets = NOTHING
-        self.reps = None
+        self.exercise, self.sets, self.reps = None, NOTHING, None
 
     def take_out(self) -> None:
         """Takes it out of every count, because one of its values cannot be meant."""
-        self.meant = False
-        self.sets = NOTHING
-        self.reps = None
+        self.meant, self.sets, self.reps = False, NOTHING, None
 
     @property
     def is_done(self) -> bool:
@@ -159,14 +155,12 @@ class SetGroup:
     @property
     def implement(self) -> str:
         """What is lifted: what the name states, else the exercise's own; "" if the exercise is unknown."""
-        reading = self.named
-        return "" if reading is None else reading.implement
+        return self.named.implement if self.named else ""
 
     @property
     def seconds_said(self) -> NameReading | None:
         """The reading of its name, if that says how long a repetition or a hold takes."""
-        reading = self.named
-        return reading if reading is not None and reading.says_seconds else None
+        return self.named if self.named and self.named.says_seconds else None
 
     @property
     def reserve(self) -> Range | None:

@@ -103,7 +103,7 @@ class Choice:
         self._chosen: dict[object, list[Target]] = {}
 
     def of(self, rule: Rule) -> list[Target]:
-        """The targets that hold what a rule needs; no values that cannot be meant, if it does not report them."""
+        """The targets that hold what a rule needs; none that cannot be meant, if it does not report these."""
         there = self._targets[rule.scope]
         judges = rule.scope == SCOPES["SetGroup"] and not rule.takes_out
         if not there or not (judges or rule.needs):
