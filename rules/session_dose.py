@@ -80,13 +80,11 @@ def session_sets_for_muscle_high(week: Week, limits: Limits) -> Iterator[DraftFi
     """
     if not week.is_typical():
         return
-    most, counting, without = limits.number("most"), limits.name("counting"), limits.names("without limit")
-    groups = [group for group in week.groups_from(most, counting) if group not in without]
-    full = [(day, day.groups_from(most, counting)) for day in week.occasions()] if groups else []
-    for group in groups:
-        each = [
-            (day, Excess(day, group, counting, most, stations=False)) for day, has in full if group in has
-        ]
+    most, counting = limits.number("most"), limits.name("counting")
+    days, without = week.occasions(), limits.names("without limit")
+    for group in week.groups_from(most, counting):
+        full = [day for day in days if group not in without and day.sets(group, counting).high > most]
+        each = [(day, Excess(day, group, counting, most, stations=False)) for day in full]
         over = [(day, one) for day, one in each if one.sets > 0]
         if not over:
             continue

@@ -38,7 +38,7 @@ def _plain_weeks(key: str) -> tuple[tuple[int, int], ...] | None:
 def covering(keys: tuple[str, ...], last: int) -> tuple[tuple[str, int, int], ...]:
     """Each key with its first and last week, where all together hold every week from 1 to ``last`` once.
 
-    Empty where they do not, or where a key is no run of weeks or runs backwards: then something is to be said.
+    Empty where they do not, or where a key is no run of weeks or runs backwards: then that is to be told.
     """
     spans = tuple((key, first, end) for key in keys for first, end in weeks(key))
     if any(end > last for _, _, end in spans) or not all(weeks(key) and in_order(key) == key for key in keys):
