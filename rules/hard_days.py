@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from functools import partial
+from functools import cached_property, partial
 from math import inf
 
 from ..lint.body import catalogue
@@ -73,17 +73,13 @@ class Day:
         self.played: Hard = {}
         self.surely = surely
         self.tells_hours = tells_hours
-        self._trained = trained
-        self._hard: Hard | None = None
+        self.trained = trained
 
-    @property
+    @cached_property
     def hard(self) -> Hard:
         """What is hard on it; an activity where no session is."""
-        if self._hard is None:
-            trained = self._trained()
-            played = {part: work for part, work in self.played.items() if part not in trained}
-            self._hard = {**trained, **played}
-        return self._hard
+        trained = self.trained()
+        return {**trained, **{part: work for part, work in self.played.items() if part not in trained}}
 
     def may_clash(self, other: Day) -> bool:
         """Whether two days may be too close at all: one has an activity, or both have sure sets."""
