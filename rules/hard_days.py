@@ -178,7 +178,7 @@ class _Some:
         """The part of a count that comes from them."""
         if self.are_all:
             return sets
-        return sets.where(self.entries.__contains__) if self.entries else NO_SETS
+        return sets.where(lambda entry: entry in self.entries) if self.entries else NO_SETS
 
 
 WEIGHTLESS = ("band", "bodyweight", "suspension", "sandbag", "sliders", "none", "ball", "")
