@@ -112,9 +112,10 @@ def suggest(
     default none that is fast: jumps and throws are for whom a coach knows. The header keeps the answer.
     """
     asked = (does, tuple(kinds))
-    if asked not in header.suggested:
-        header.suggested[asked] = _suggest(header, does, kinds)
-    return header.suggested[asked]
+    known: Suggestion | None = header.suggested.get(asked)
+    if known is None:
+        known = header.suggested[asked] = _suggest(header, does, kinds)
+    return known
 
 
 def _suggest(header: ProgrammeHeader, does: Callable[[Exercise], bool], kinds: Collection[str]) -> Suggestion:
