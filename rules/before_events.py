@@ -99,6 +99,8 @@ def legs_heavy_before_event(ledger: Ledger, limits: Limits) -> Iterator[DraftFin
           - {activity: match, day: saturday}
     """
     events = _events(ledger, limits)
+    if not events:
+        return
     areas = limits.names("areas")
     close = {
         number

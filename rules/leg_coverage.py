@@ -355,6 +355,8 @@ def nordics_too_rare(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
               - {exercise: Nordic curl, sets: {1: 2, 2-4: 0, 5: 2, 6: 0}, reps: 5}
     """
     names = limits.names("exercises")
+    if not any(_is_one_of(entries[0], names) for entries in ledger.lifts().values()):
+        return
     sessions = ledger.how_often(lambda entry: _is_one_of(entry, names))
     weeks = len(ledger.weeks)
     prepared = any(
@@ -363,7 +365,7 @@ def nordics_too_rare(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
         for term in session.preparation
         for name in names
     )
-    if not sessions or prepared or ledger.could_hold(actions=("knee flexion",)):
+    if prepared or ledger.could_hold(actions=("knee flexion",)):
         return
     counted = ledger.sets_where(lambda entry: _is_one_of(entry, names))
     apart = weeks / sessions

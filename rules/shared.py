@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from functools import lru_cache
 from math import ceil
 
 from ..lint.body import catalogue
@@ -315,8 +316,11 @@ def _not_to_be_had(what: str, suggestion: Suggestion) -> str:
     return f"no {what} suits the athlete{why}"
 
 
+@lru_cache(maxsize=200)
 def serves(*actions: str) -> Does:
-    """A test whether an exercise is for one of these joint actions or movement patterns."""
+    """A test whether an exercise is for one of these joint actions or movement patterns; the same each time,
+    so that what is suggested is recalled by it.
+    """
     return lambda exercise: any(one in exercise.actions or one in exercise.patterns for one in actions)
 
 

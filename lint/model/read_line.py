@@ -24,6 +24,7 @@ from .values import (
     terms_of,
     text_of,
 )
+from .weeks import covering
 from .weeks import weeks as weeks_of
 
 TYPE_CHECKING = False
@@ -44,20 +45,22 @@ if TYPE_CHECKING:
 _DIGITS = frozenset("0123456789")
 """Names with a figure are looked at more closely: sets and repetitions may stand in them."""
 
-_SAID_ONCE = (
-    "every",
-    "for",
-    "rest after",
-    "warm-up sets",
-    "note",
-    "cue",
-    "stop when",
-    "cluster rest",
-    "velocity loss",
-    "working best",
-    "method",
-    "or",
-    "progression",
+_SAID_ONCE = frozenset(
+    {
+        "every",
+        "for",
+        "rest after",
+        "warm-up sets",
+        "note",
+        "cue",
+        "stop when",
+        "cluster rest",
+        "velocity loss",
+        "working best",
+        "method",
+        "or",
+        "progression",
+    }
 )
 """Keys of what a line says once, for all its weeks; most lines have none of them."""
 
@@ -117,7 +120,7 @@ class LineReader(Reader):
                 rounds_at_odds(self, own["sets"], sets)
             own["sets"] = sets
         line = Prescription(place_of(at, self.named_by), order, self._groups(at, own))
-        if self.warm_up is not None or at.among(_SAID_ONCE):
+        if self.warm_up is not None or not _SAID_ONCE.isdisjoint(at.keys()):
             self.state(line, at)
             line.cluster_rest = self.duration(at.get("cluster rest"))
             loss = at.get("velocity loss")
@@ -320,6 +323,8 @@ class LineReader(Reader):
             if len(self.spans) > 1:
                 return [(first, last, at) for first, last in self.spans]
             return [(*self.spans[0], at)]
+        if self.spans == ((1, weeks),) and (whole := covering(tuple(at.node.entries), weeks)):
+            return [(first, last, part) for key, first, last in whole if (part := at.get(key)) is not None]
         parts: list[tuple[int, int, LocatedNode]] = []
         taken: dict[int, str] = {}
         for week_key, place, value in at.pairs():
@@ -328,7 +333,8 @@ class LineReader(Reader):
                 self._check_direction(place, week_key)
             for first, last in spans:
                 own = range(first, min(last, weeks) + 1)
-                if twice := [week for week in own if week in taken]:
+                if not taken.keys().isdisjoint(own):
+                    twice = [week for week in own if week in taken]
                     self.report(
                         "weeks-overlap",
                         place,

@@ -39,9 +39,10 @@ def _known_keys() -> frozenset[str]:
 
 def misspelt(at: LocatedNode, several: tuple[str, ...]) -> set[str]:
     """Which of several keys a group may hold under a misspelt one."""
-    strange = at.keys() - _known_keys()
-    if not strange:
+    known, node = _known_keys(), at.node
+    if isinstance(node, Mapping) and known.issuperset(node.entries):
         return set()
+    strange = at.keys() - known
     from ..schemas.slips import nearest
 
     return {meant for key in strange if (meant := nearest(key, several)) and meant not in at}
