@@ -35,18 +35,18 @@ def _says(text: str, piece: str) -> bool:
     return equipment.spelled_out(piece) <= said or frozenset(map(fold, words(piece))) <= said
 
 
-_CLAUSE = re.compile(r"[.,;:()/]| - | (?:and|on|at|in|with|has|have) ")
+_CLAUSE = r"[.,;:()/]| - | (?:and|on|at|in|with|has|have) "
 
 
 def not_noted(pieces: tuple[str, ...], ledger: Ledger, visit: Visit) -> tuple[str, ...]:
     """The pieces that no note of the athlete, the programme or the session names as there."""
     athlete = ledger.athlete
     notes = (athlete.note if athlete else "", ledger.programme.note, visit.session.note)
-    parts = [part.strip() for note in notes for part in _CLAUSE.split(note) if part.strip()]
+    parts = [part.strip() for note in notes for part in re.split(_CLAUSE, note) if part.strip()]
     if any(map(equipment.is_everything, parts)):
         return ()
-    there = [part for part in parts if not _ABSENT.search(part)]
+    there = [part for part in parts if not re.search(_ABSENT, part)]
     return tuple(piece for piece in pieces if not any(equipment.is_said(piece, part) for part in there))
 
 
-_ABSENT = re.compile(r"\b(?:no|not|without|lacks?|missing|broken|gone|sold|away)\b", re.IGNORECASE)
+_ABSENT = r"(?i)\b(?:no|not|without|lacks?|missing|broken|gone|sold|away)\b"
