@@ -324,9 +324,8 @@ def stop_signs_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]
     if stage is None:
         return
     texts = [*of_programme(ledger.programme), *(of_athlete(ledger.athlete) if ledger.athlete else ())]
-    if beginning((*limits.names("words"), *COMPLAINTS))(texts) or any(
-        re.search(OUT_OF_TEN, text) for text in texts
-    ):
+    says_when = beginning((*limits.names("words"), *COMPLAINTS))
+    if says_when(texts) or any(re.search(OUT_OF_TEN, text) for text in texts):
         return
     yield found(
         stage.places.get("stage", stage.place),

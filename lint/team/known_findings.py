@@ -7,7 +7,6 @@ much was found. What cannot be read or meant is never on record: behind it, anyt
 
 from __future__ import annotations
 
-import json
 import os
 import re
 
@@ -301,6 +300,8 @@ def files_on_record(data: bytes) -> dict[str, list[str]] | None:
     """What the bytes of a record say of each file, by its path; None where they are no record."""
     if not data:
         return {}
+    import json
+
     try:
         found: dict[str, list[str]] = {}
         for entry in json.loads(data)["known"]:
@@ -318,6 +319,8 @@ def record_text(entries: Iterable[dict[str, Any]]) -> str:
 
 def _line(entry: dict[str, Any]) -> str:
     """An entry as JSON that is YAML, too: what does not print is given by its number."""
+    import json
+
     line = json.dumps(entry, ensure_ascii=False, allow_nan=False)
     return "".join(
         char if char.isprintable() or ord(char) > 0xFFFF else f"\\u{ord(char):04x}" for char in line
