@@ -188,6 +188,11 @@ class Record:
                 return True
         return False
 
+    @property
+    def has_left(self) -> bool:
+        """Whether an entry stands for no finding yet."""
+        return any(self._left.values())
+
     def stale(self, files: Iterable[str], root: str, rules: Iterable[str]) -> Iterator[Finding]:
         """A note for each entry that nothing was found for, of these files, all of them reviewed by now.
 
