@@ -14,7 +14,6 @@ from contextlib import suppress
 from threading import Condition, Thread
 
 from ..engine.run import Fault
-from .worker import serve
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -32,7 +31,11 @@ if TYPE_CHECKING:
 BATCH = 20_000
 """Bytes of files from which on a batch is sent: so few that at the end nobody waits long for the last."""
 
-PROGRAM = "import sys; sys.path[:] = {path!r}; from {module} import serve; serve()"
+PROGRAM = """\
+import sys; sys.path[:] = {path!r}
+from {ours}.compiled import use; use()
+from {ours}.worker import serve; serve()
+"""
 
 TICK = 0.1
 """Seconds after which the main thread looks up, since some systems tell it of Ctrl-C only then."""
@@ -180,7 +183,7 @@ class _Worker:
 
     def __init__(self, workers: Workers) -> None:
         self.workers = workers
-        program = PROGRAM.format(path=sys.path, module=serve.__module__)
+        program = PROGRAM.format(path=sys.path, ours=__package__)
         try:
             self.process = subprocess.Popen(
                 [sys.executable, "-c", program],
