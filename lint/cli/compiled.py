@@ -108,7 +108,7 @@ def use() -> None:
     global _finder
     if _finder is None and __spec__ is not None and __spec__.cached:
         _finder = _Finder(f"{os.path.splitext(__spec__.cached)[0]}.all")
-        sys.meta_path.insert(0, _finder)  # type: ignore[arg-type]
+        sys.meta_path.insert(0, _finder)
 
 
 def keep() -> None:
