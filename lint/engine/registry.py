@@ -199,6 +199,11 @@ def _our_families() -> dict[str, int]:
     return {family: number for number, family in enumerate(rules.FAMILIES)}
 
 
+def has_foreign_rules() -> bool:
+    """Whether a team's own Python module has been taken in."""
+    return any(rule.foreign for rule in _RULES.values())
+
+
 def load_module(name: str) -> None:
     """Takes in the rules of a team's own Python module, which declares them with ``rule`` as ours are.
 

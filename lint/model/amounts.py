@@ -135,6 +135,9 @@ def number_or_range(value: object) -> Range | None:
 @lru_cache(maxsize=500)
 def in_order(words: str) -> str:
     """The words with the smaller number of every range first: ``8-5`` becomes ``5-8``."""
+    first, dash, last = words.partition("-")
+    if words.isascii() and (not dash or (first.isdecimal() and last.isdecimal())):
+        return f"{last}-{first}" if dash and float(first) > float(last) else words
     import re
 
     def turned(found: re.Match[str]) -> str:

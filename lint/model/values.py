@@ -30,9 +30,9 @@ MOST_WEEKS = 104
 @cache
 def _known_keys() -> frozenset[str]:
     """The keys of all that a programme may hold."""
-    from ...schema import load
+    from ...schema import tested
 
-    schema = load("programme")
+    schema = tested("programme")
     kinds = (schema, *schema["$defs"].values())
     return frozenset(key for kind in kinds for key in kind.get("properties", ()))
 

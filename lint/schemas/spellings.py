@@ -1,7 +1,7 @@
 """Spellings of quantities that have one meaning -> the plain spelling, the one that the schema describes.
 
 The one source of truth for how a quantity may be spelt. `pattern` gives the pattern that the schemas hold:
-`tests/write_spellings.py` writes it there, so that every validator takes what the reader takes. All patterns
+`tests/write_schemas.py` writes it there, so that every validator takes what the reader takes. All patterns
 keep to what the regular expressions of Python and of JavaScript share.
 """
 
