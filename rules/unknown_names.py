@@ -165,9 +165,10 @@ def _writing(term: Term, near: Iterable[str], *, certain: bool = False) -> tuple
     sources=(),
 )
 def area_unknown(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
-    """A word that is no muscle, region or exercise: in the focus, among the priorities, under `trains`.
+    """A word that is no muscle, region or exercise: in the focus, among the priorities, under `trains`, `loads`.
 
-    Looks up every word; offers the nearest ones.
+    Looks up every word, on whichever side it is meant; offers the nearest ones. A warning where it is surely
+    a slip of a known word, else a note.
 
     Flags:
         programme: Legs
@@ -190,13 +191,18 @@ def area_unknown(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     terms += [("maintain", term) for term in programme.maintain]
     terms += [("focus", term) for block in programme.blocks for term in block.focus]
     terms += [(line_name(line), term) for line in programme.prescriptions() for term in line.trains]
+    activities = [one for block in programme.blocks for one in block.activities]
+    terms += [(one.name, term) for one in activities for term, _ in one.loads]
     for where, term in terms:
         if catalogue.area(term.words) is not None or ledger.known.exercise(term.words):
             continue
-        near = catalogue.nearest_areas(term.words)
+        from ..lint.body.near_areas import is_slip, nearest_areas
+
+        near = nearest_areas(term.words)
         yield found(
             term.place,
             f"`{term.words}` is no muscle, region or exercise that is known.",
+            severity="warning" if is_slip(term.words) else "note",
             change=did_you_mean(near) or "Name a muscle group, a region or a lift.",
             where=where,
             edits=_writing(term, near),

@@ -282,6 +282,34 @@ class TestAreaUnknown:
         assert finding.edits[0].words == "hamstrings"
 
     @pytest.mark.parametrize(
+        ("word", "severity"),
+        [("lgs", "warning"), ("left hamstrng", "warning"), ("footwork", "note"), ("left knee", "note")],
+    )
+    def test_what_is_no_slip_is_a_note(self, findings: Findings, week: Text, word: str, severity: str) -> None:
+        (finding,) = findings(week({"Gym": ["leg press, sets: 3"]}, f"focus: [{word}]"), self.RULE)
+        assert finding.severity == severity
+
+    @pytest.mark.parametrize("key", ["focus", "priority", "maintain", "not trained"])
+    @pytest.mark.parametrize(
+        "word", ["right arm", "left shoulder", "shoulder left", '"calves (right)"', "L quad", "both legs"]
+    )
+    def test_a_side_beside_an_area_is_read(self, findings: Findings, week: Text, key: str, word: str) -> None:
+        assert not findings(week({"Gym": ["leg press, sets: 3"]}, f"{key}: [{word}]"), self.RULE)
+
+    def test_what_an_activity_loads(self, findings: Findings) -> None:
+        text = (
+            "programme: A\nsessions:\n  - activity: match\n    day: friday\n"
+            "    loads: {left leg: high, thumbs: low}\n"
+        )
+        (finding,) = findings(text, self.RULE)
+        assert (finding.where, finding.place.excerpt) == ("match", "thumbs")
+
+    def test_a_side_is_meant_where_rules_look(self, findings: Findings, week: Text) -> None:
+        text = week({"Gym": ["leg press, sets: 3"]}, "focus: [KEY]")
+        told = [findings(text.replace("KEY", one), "region-untrained") for one in ("left arm", "arms")]
+        assert [len(one) for one in told] == [1, 1]
+
+    @pytest.mark.parametrize(
         "word",
         [
             "hams",
