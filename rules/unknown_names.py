@@ -12,7 +12,9 @@ from .muscle_names import muscle_named, naming_or_leaving_free, what_to_write_fo
 from .offers import writing
 from .shared import MOST_SUGGESTED
 from .unknown_lifts import (
+    REST_INSTEAD,
     are_throws,
+    is_a_rest,
     is_clear,
     is_one_of,
     may_load,
@@ -47,8 +49,9 @@ def exercise_unknown(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     Reads every name as coaches write them: implement, position, lift and qualifiers in any order. Offers the
     exercises that it may mean. A warning where it is surely a slip of a known name, or where something is to
     be spared, unless all of its words are those of exercises that do not load it; else a note. For a muscle,
-    as in `triceps`, it offers exercises, and to leave the choice free. Silent on throws, whose sets count for
-    no muscle, where nothing is spared. One finding for each name, with all its lines.
+    as in `triceps`, it offers exercises, and to leave the choice free; for a rest, how a rest is written.
+    Silent on throws, whose sets count for no muscle, where nothing is spared. One finding for each name, with
+    all its lines.
 
     Flags:
         programme: Legs
@@ -70,6 +73,17 @@ def exercise_unknown(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
         if ledger.known.exercise(term.words) is None:
             named.setdefault(fold(term.words), []).append((term, where))
     for number, ((term, where), *others) in enumerate(named.values()):
+        if is_a_rest(term.words):
+            yield found(
+                term.place,
+                f"`{shortened(term.words)}` is a rest and no exercise, but stands as one with sets.",
+                severity="note",
+                change=REST_INSTEAD,
+                where=where,
+                related=tuple(Related(one.place, f"{there}: `{one.words}`") for one, there in others),
+                once=True,
+            )
+            continue
         looked_up = term.words if number < MOST_SUGGESTED else ""
         suggested = ledger.known.suggestions(looked_up, level=ledger.level)
         spared = spared_where_done(ledger, term.words, spared_at_all)

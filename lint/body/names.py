@@ -2,10 +2,27 @@
 
 from __future__ import annotations
 
-SIDES = frozenset("left right l r lt rt both each either dominant weak weaker strong stronger".split())
+SIDES = frozenset(
+    [
+        "left",
+        "right",
+        "l",
+        "r",
+        "lt",
+        "rt",
+        "both",
+        "each",
+        "either",
+        "dominant",
+        "weak",
+        "weaker",
+        "strong",
+        "stronger",
+    ]
+)
 """Words that say on which side a part of the body is meant."""
 
-ABOUT_A_SIDE = frozenset("side sides of the and or only non".split())
+ABOUT_A_SIDE = frozenset(["side", "sides", "of", "the", "and", "or", "only", "non"])
 """What stands beside such a word: "left side of the back", "non-dominant arm"."""
 
 

@@ -8,8 +8,8 @@ import pytest
 
 from spotline.lint.body import build, built, catalogue
 from spotline.lint.body.known import CATALOGUE
-from spotline.lint.body.near_areas import nearest_areas
 from spotline.lint.body.names import fold
+from spotline.lint.body.near_areas import nearest_areas
 from spotline.lint.body.nearest import nearest
 from spotline.tests.steps import steps
 

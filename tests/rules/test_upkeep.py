@@ -271,6 +271,22 @@ class TestSetsNotRead:
         )
 
 
+class TestARestAsAnExercise:
+    RULE = "exercise-unknown"
+
+    @pytest.mark.parametrize("name", ["rest", "repos", "Pause", "1 min rest", "rest (full minute)"])
+    def test_it_is_told_how_a_rest_is_written(self, findings: Findings, week: Text, name: str) -> None:
+        (finding,) = findings(week({"Gym": [f'"{name}", sets: 3, reps: 1']}), self.RULE)
+        assert finding.severity == "note"
+        assert "`rest: 60 s`" in finding.change
+        assert "our names" not in finding.change
+
+    @pytest.mark.parametrize("name", ["restful thing", "minute station"])
+    def test_other_names_are_taught(self, findings: Findings, week: Text, name: str) -> None:
+        (finding,) = findings(week({"Gym": [f'"{name}", sets: 3, reps: 1']}), self.RULE)
+        assert "our names" in finding.change
+
+
 class TestAreaUnknown:
     RULE = "area-unknown"
 
@@ -285,7 +301,9 @@ class TestAreaUnknown:
         ("word", "severity"),
         [("lgs", "warning"), ("left hamstrng", "warning"), ("footwork", "note"), ("left knee", "note")],
     )
-    def test_what_is_no_slip_is_a_note(self, findings: Findings, week: Text, word: str, severity: str) -> None:
+    def test_what_is_no_slip_is_a_note(
+        self, findings: Findings, week: Text, word: str, severity: str
+    ) -> None:
         (finding,) = findings(week({"Gym": ["leg press, sets: 3"]}, f"focus: [{word}]"), self.RULE)
         assert finding.severity == severity
 
