@@ -85,9 +85,9 @@ def exercise_unknown(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
             )
             continue
         looked_up = term.words if number < MOST_SUGGESTED else ""
-        suggested = ledger.known.suggestions(looked_up, level=ledger.level)
+        muscle = muscle_named(term.words)
+        suggested = ledger.known.suggestions("" if muscle else looked_up, level=ledger.level)
         spared = spared_where_done(ledger, term.words, spared_at_all)
-        muscle = "" if suggested.names else muscle_named(term.words)
         meant = [exercise for name in suggested.names if (exercise := ledger.known.exercise(name))]
         may_be = may_load(ledger, suggested, spared)
         if are_throws(meant) and not spared and not suggested.slip:
@@ -179,7 +179,7 @@ def _writing(term: Term, near: Iterable[str], *, certain: bool = False) -> tuple
     sources=(),
 )
 def area_unknown(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
-    """A word that is no muscle, region or exercise: in the focus, among the priorities, under `trains`, `loads`.
+    """A word that is no muscle, region or exercise: in the focus, the priorities, under `trains`, `loads`.
 
     Looks up every word, on whichever side it is meant; offers the nearest ones. A warning where it is surely
     a slip of a known word, else a note.

@@ -262,7 +262,11 @@ def is_called(tokens: list[NameToken], beside: list[NameToken]) -> bool:
 def is_rowed(tokens: list[NameToken]) -> bool:
     """Whether a row is one for a time or over a distance, on the machine for it: "row 500 m"."""
     words = {one.word for one in tokens if one.kind == WORD and kind_of(one.word) not in (FREE, FILLER)}
-    return words <= {"row", "machine"} and any(one.word.endswith(("min", "cm")) for one in tokens)
+    return (
+        "row" in words
+        and words <= {"row", "machine"}
+        and any(one.word.endswith(("min", "cm")) for one in tokens)
+    )
 
 
 def is_bare(name: str) -> bool:

@@ -250,13 +250,10 @@ def _sharing(tokens: list[NameToken], own: Sequence[Bag]) -> list[str]:
     told = {word for word in asked if kind_of(word) not in (JOINING, FILLER)}
     leading = {movement} if movement else {word for word in told if kind_of(word) == LIFT}
     unled = not leading
-    if unled and ALIKE.keys().isdisjoint(
-        token.word for token in tokens
-    ):  # no lift is named: "GHD hold", "4-way band neck"
-        told = {word for word in told if kind_of(word) != FREE}
+    if unled and ALIKE.keys().isdisjoint(token.word for token in tokens):
+        # no lift is named: "GHD hold", "4-way band neck"
+        told = {word for word in told if kind_of(word) != FREE and not word.isdigit()}
         leading = {word for word in likeliest if kind_of(word) == THING}
-        if catalogue.area(" ".join(word for word in likeliest if word in leading)):
-            return []  # a muscle
     opposite = _opposites(asked)
     best: dict[str, tuple[float, ...]] = {}
     bags = [bag for bag in own if not leading.isdisjoint(bag.words)]
