@@ -93,9 +93,10 @@ class Load:
 
     @property
     def is_word(self) -> bool:
-        """Whether it is a word such as heavy, and no band or pin."""
+        """Whether it is a word such as heavy, and no band and no place on a machine."""
         low = self.words.lower()
-        return self.kind == "label" and not (low.startswith(("band ", "pin ")) or low.endswith(" band"))
+        is_band = low.startswith("band ") or low.endswith(("band", "bands"))
+        return self.kind == "label" and not (is_band or low[-1:].isdigit())
 
     @property
     def span(self) -> Range | None:

@@ -67,6 +67,9 @@ _SAID_ONCE = frozenset(
 _RANGES = frozenset({"sets", "rounds", "reps", "load", "rir", "rpe", "rest", "hold", "distance", "velocity"})
 """Keys whose values may be ranges."""
 
+_CHANGES = ("h", "H", "x", "X", "\u00d7", "-", "\u2212")
+"""How sets begin that are told by what stood before: half, x 2/3, -1."""
+
 
 def pairing(kind: str, at: LocatedNode, reader: Reader) -> Pairing:
     """The superset, circuit or complex of this kind that a mapping holds."""
@@ -243,7 +246,9 @@ class LineReader(Reader):
             if plain == "none" and key in NONE:
                 continue
             value = read(plain)
-            if is_bounded and (takes := beyond(key, value)):
+            if key != "load" and part.words[:1] in ("+", "-"):
+                value = self._otherwise(key, first, last, part, value, slices)
+            elif is_bounded and (takes := beyond(key, value)):
                 self.beyond(part, takes)
                 value = None
             elif value is None or (key == "load" and getattr(value, "kind", "") == "change"):
@@ -274,10 +279,11 @@ class LineReader(Reader):
 
             return each_side(self, key, first, last, part)
         value = quantities.OTHERWISE[key](part.plain) if key in quantities.OTHERWISE else None
-        if value is None and key == "sets" and part.words[:1] in ("h", "H", "x", "X", "\u00d7"):
-            from .cycles import part_of_sets
+        signed = part.words[:1] in ("+", "-") and isinstance(part.plain, (int, float))
+        if signed or (value is None and key == "sets" and part.words[:1] in _CHANGES):
+            from .cycles import changed_from_before
 
-            return part_of_sets(self, part, [one for one in before if one.last < first])
+            return changed_from_before(self, key, part, [one for one in before if one.last < first])
         if value is not None and "/" in str(value):
             from .two_readings import check_listed
 

@@ -421,6 +421,7 @@ def test_a_thousand_mutations_of_the_examples_get_one_verdict():
                 for one in told
                 if one.rule
                 in ("two-readings", "weeks-beyond", "weeks-left-out", "keys-at-odds", "no-set-fits")
+                or one.counted.endswith(("comes to none.", "to be a part of."))
             ]
             unread = {key for line in programme.prescriptions() for key in line.unread}
             assert not unread or asked, (path, group[path[-1]], unread)
