@@ -96,18 +96,13 @@ def legs_heavy_before_event(ledger: Ledger, limits: Limits) -> Iterator[DraftFin
             exercises: [{exercise: back squat, sets: 4, reps: 5}]
           - {activity: match, day: saturday}
     """
-    events = _events(ledger, limits)
-    areas = limits.names("areas")
-    close = {
-        number
-        for number, _, activity in ledger.activities()
-        if any(group in areas for group in loaded(activity, limits))
-    }
+    events = events_on(ledger, limits)
+    close = taken_by_an_activity(ledger, limits)
     for number, week, tally in ledger.training_days():
         ahead = [gap for gap in range(1, int(limits.number("days")) + 1) if number + gap in events]
         if not ahead or week.rehabilitation or (ahead[0] == 1 and number + 1 in close):
             continue
-        heavy = tally.sets_where(lambda entry: _is_heavy_leg_work(entry, limits), hard=True)
+        heavy = tally.sets_where(lambda entry: is_heavy_leg_work(entry, limits), hard=True)
         if heavy.middle < limits.number("sets"):
             continue
         line = heavy.lines()[0][0]
@@ -127,6 +122,16 @@ def legs_heavy_before_event(ledger: Ledger, limits: Limits) -> Iterator[DraftFin
             weeks=(week.number,),
             excess=heavy.high,
         )
+
+
+def taken_by_an_activity(ledger: Ledger, limits: Limits) -> set[int]:
+    """The days with an activity that loads the legs high."""
+    areas = limits.names("areas")
+    return {
+        number
+        for number, _, activity in ledger.activities()
+        if any(group in areas for group in loaded(activity, limits))
+    }
 
 
 @rule(
@@ -181,6 +186,15 @@ def near_maximal_before_event(ledger: Ledger, limits: Limits) -> Iterator[DraftF
             day: thursday
             exercises: [{exercise: deadlift, sets: 2, reps: 1, load: 70 %}]
     """
+    for number, week, on, event, close in near_maximal(ledger, limits):
+        if close and not week.rehabilitation:
+            yield _too_heavy(close, week, number, on, event.name, limits)
+
+
+def near_maximal(ledger: Ledger, limits: Limits) -> Iterator[tuple[int, Week, int, Event, list[SetGroup]]]:
+    """Each training day before each event at which lifts are tried, with the day of the event, and with the
+    all but maximal sets of these lifts.
+    """
     days = ledger.training_days()
     for on, event in ledger.events():
         if not says(limits.names("events"), event.name):
@@ -194,8 +208,7 @@ def near_maximal_before_event(ledger: Ledger, limits: Limits) -> Iterator[DraftF
                 and _is_near_maximal(entry, limits)
                 and (any(_is_of(entry, lift) for lift in tried) or (not tried and not is_test(entry)))
             ]
-            if close and not week.rehabilitation:
-                yield _too_heavy(close, week, number, on, event.name, limits)
+            yield number, week, on, event, close
 
 
 def _how_long_before(entry: SetGroup) -> str:
@@ -248,7 +261,7 @@ def _too_heavy(
     )
 
 
-def _events(ledger: Ledger, limits: Limits) -> dict[int, str]:
+def events_on(ledger: Ledger, limits: Limits) -> dict[int, str]:
     """Names of dated events, and of activities that are one, by the number of their day."""
     named = {
         number: activity.name
@@ -262,7 +275,8 @@ def _says_how_heavy(entry: SetGroup) -> bool:
     return entry.reserve is not None or entry.work.load is not None
 
 
-def _is_heavy_leg_work(entry: SetGroup, limits: Limits) -> bool:
+def is_heavy_leg_work(entry: SetGroup, limits: Limits) -> bool:
+    """Whether its sets are heavy direct work for the legs."""
     exercise = entry.exercise
     if exercise is None or not any(credit(exercise, area) == 1 for area in limits.names("areas")):
         return False

@@ -34,16 +34,16 @@ HARD_ACTIVITY = Option(
 class HardWork:
     """What makes a day hard for a group: its hard sets, those that fail where enough do; or an activity.
 
-    ``surely`` says whether enough of the sets are hard and heavy whatever comes next to them.
+    ``sure`` are those of the sets that are hard and heavy whatever comes next to them, where enough are.
     """
 
     def __init__(
-        self, sets: Count | None, failing: Count | None, activity: str = "", *, surely: bool = False
+        self, sets: Count | None, failing: Count | None, activity: str = "", sure: Count | None = None
     ) -> None:
         self.sets = sets
         self.failing = failing
         self.activity = activity
-        self.surely = surely
+        self.sure = sure
 
 
 class Day:
@@ -120,7 +120,9 @@ def _hard_groups(day: Tally, limits: Limits, most_left: float) -> dict[tuple[str
                 failing = sets.where(lambda entry: entry.effort.failing)
                 sure = sets.where(partial(_is_surely_hard, group=group, limits=limits))
                 work = HardWork(
-                    sets, failing if failing.middle >= least else None, surely=sure.middle >= least
+                    sets,
+                    failing if failing.middle >= least else None,
+                    sure=sure if sure.middle >= least else None,
                 )
                 hard.update({(group, side): work for side in sides})
     return hard

@@ -10,7 +10,8 @@ from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, Related, found
 from ..lint.model.naming import day_name, line_name
-from ..lint.wording.words import counted_noun, listed, says
+from ..lint.wording.words import listed, says
+from .athlete_days import days_trained, of_days
 from .offers import moving
 from .shared import DAYS_A_WEEK, as_name, capital, free_day, is_cut_short
 
@@ -23,7 +24,6 @@ if TYPE_CHECKING:
     from ..lint.counting.week import Week
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import DraftFinding
-    from ..lint.model.sessions import Session
     from ..lint.text.places import Term
 
 
@@ -84,22 +84,22 @@ def frequency_low(week: Week, limits: Limits) -> Iterator[DraftFinding]:
               - {exercise: overhead press, sets: 4, reps: 5}
               - {exercise: back squat, sets: 3, reps: 4}
     """
-    if week.programme.goal != "strength" or not week.is_typical():
+    if not needs_days(week):
         return
     least = limits.number("least days")
     block = week.weeks_of_block()
     for term in week.programme.priority:
-        count = _training(week, term)
-        if not count or _may_hide(week, term) or _is_once_a_week(week, term, limits):
+        count = training(week, term)
+        if not count or may_hide(week, term) or is_once_a_week(week, term, limits):
             continue
-        if max(_training(other, term).occasions() for other in block) >= least:
+        if max(training(other, term).occasions() for other in block) >= least:
             continue
         line = count.lines()[0][0]
         days = listed([day_name(week.programme.starts, day) for day in count.days()])
         on_days = f" ({days})" if days else ""
         yield found(
             line.place,
-            f"{term.words}, a priority, on {_of_days(count.occasions())} a week{on_days}.",
+            f"{term.words}, a priority, on {of_days(count.occasions())} a week{on_days}.",
             wanted=limits.words("at least {:day}", "least days"),
             change=_shared_out(week, line.session.name),
             where=line_name(line),
@@ -111,7 +111,12 @@ def frequency_low(week: Week, limits: Limits) -> Iterator[DraftFinding]:
         )
 
 
-def _is_once_a_week(week: Week, term: Term, limits: Limits) -> bool:
+def needs_days(week: Week) -> bool:
+    """Whether a week is one in which a priority is to come on several days."""
+    return week.programme.goal == "strength" and week.is_typical()
+
+
+def is_once_a_week(week: Week, term: Term, limits: Limits) -> bool:
     """Whether a priority is trained once a week by custom, or on further days by an activity."""
     lift = week.programme.known.exercise(term.words)
     if lift is not None and says(limits.names("once a week"), lift.name):
@@ -141,11 +146,7 @@ def _shared_out(week: Week, session: str) -> str:
     return ANOTHER_DAY
 
 
-def _of_days(number: float) -> str:
-    return counted_noun(number, "day")
-
-
-def _training(week: Week, term: Term) -> Count:
+def training(week: Week, term: Term) -> Count:
     """Hard sets that train a priority: a muscle or other area, else a lift and its close variants."""
     if catalogue.area(term.words) is not None:
         return week.sets(term.words, TOTAL)
@@ -156,7 +157,7 @@ def _training(week: Week, term: Term) -> Count:
     )
 
 
-def _may_hide(week: Week, term: Term) -> bool:
+def may_hide(week: Week, term: Term) -> bool:
     """Whether a line that cannot be counted may train a priority."""
     if catalogue.area(term.words) is not None:
         return week.could_hold(areas=(term.words,))
@@ -204,29 +205,11 @@ def days_more_than_athlete(week: Week, ledger: Ledger, limits: Limits) -> Iterat
             day: [tuesday, friday]
             exercises: [{exercise: leg press, sets: 3, reps: 8}]
     """
-    athlete = week.programme.athlete
-    if athlete is None or athlete.days is None:
+    trained = days_trained(week, ledger)
+    if trained is None:
         return
-    of_events = {day for day, _ in ledger.events()}
-    dated = [
-        (day_name(week.programme.starts, day), tally.visits[0].session)
-        for day, tally in week.days()
-        if _day_number(week, day) not in of_events
-    ]
-    sessions = [session for _, session in dated]
-    sessions += [visit.session for visit in week.visits if not visit.day]
+    most, outside, sessions, has = trained.most, trained.outside, trained.sessions, trained.has
     free = free_day(week)
-    if isinstance(athlete.days, int):
-        most, outside, has = athlete.days, [], _of_days(athlete.days)
-    else:
-        most = len(set(athlete.days))
-        moved = _moved_for_an_event(ledger, of_events)
-        outside = [
-            (day, session)
-            for day, session in dated
-            if day.lower() not in athlete.days and session not in moved
-        ]
-        has = listed([day.capitalize() for day in athlete.days])
     if outside:
         days, session = [day for day, _ in outside], outside[0][1]
         counted = f"Training on {listed(days)}, not among the athlete's days"
@@ -235,7 +218,7 @@ def days_more_than_athlete(week: Week, ledger: Ledger, limits: Limits) -> Iterat
         )
     elif len(sessions) > most:
         session = sessions[most]
-        counted = f"{_of_days(len(sessions))} of training a week"
+        counted = f"{of_days(len(sessions))} of training a week"
         change = capital(_joined(session.name))
     else:
         return
@@ -249,23 +232,9 @@ def days_more_than_athlete(week: Week, ledger: Ledger, limits: Limits) -> Iterat
         where=session.name,
         subject="days",
         amount=Amount(len(outside) or len(sessions), 0 if outside else most, "days"),
-        related=(Related(athlete.place, f"the athlete's days: {has}"),),
+        related=(Related(trained.athlete.place, f"the athlete's days: {has}"),),
         excess=len(outside) or len(sessions),
     )
-
-
-def _day_number(week: Week, day: int) -> int:
-    """The number of a day of a week, from the start of the programme."""
-    return DAYS_A_WEEK * (week.number - 1) + day
-
-
-def _moved_for_an_event(ledger: Ledger, of_events: set[int]) -> set[Session]:
-    """The sessions that stand in weeks with an event only, where other weeks have none."""
-    held: dict[bool, set[Session]] = {True: set(), False: set()}
-    for week in ledger.weeks:
-        has_one = not of_events.isdisjoint(_day_number(week, day) for day in range(1, DAYS_A_WEEK + 1))
-        held[has_one].update(visit.session for visit in week.visits)
-    return held[True] - held[False] if held[False] else set()
 
 
 @rule(
@@ -311,10 +280,33 @@ def rest_day_missing(week: Week, limits: Limits) -> Iterator[DraftFinding]:
             day: [tuesday, thursday, saturday]
             exercises: [{exercise: leg press, sets: 2, reps: 8}]
     """
+    lifting, free = days_off(week, limits)
+    if free >= limits.number("least") or not lifting:
+        return
+    lightest = min(lifting, key=lambda day: (lifting[day].middle, day))
+    session = lifting[lightest].parts[0].visit.session
+    day = day_name(week.programme.starts, lightest)
+    other = DAYS_A_WEEK - free - len(lifting)
+    also = f" and other training on {other}" if other else ""
+    yield found(
+        session.place,
+        f"Lifting on {of_days(len(lifting))}{also}; {of_days(free) if free else 'no day'} off.",
+        wanted=limits.words("at least {:day} off", "least"),
+        change=f"Take {day} off, the day with the fewest sets, and spread its work.",
+        where=session.name,
+        subject="rest day",
+        amount=Amount(free, limits.number("least"), "days"),
+    )
+
+
+def days_off(week: Week, limits: Limits) -> tuple[dict[int, Count], int]:
+    """The days with hard sets, none where health asks for a body alone; and how many are left without these
+    and without hard activities.
+    """
     lifting = {day: sets for day, tally in week.days() if (sets := tally.all_sets(hard=True))}
     loaded = any(one.implement in LOADED for _, one in week.entries())
     if not loaded and week.programme.goal == "general health":
-        return
+        return {}, DAYS_A_WEEK
     easy = limits.number("easy activity")
     other = {
         day
@@ -323,22 +315,7 @@ def rest_day_missing(week: Week, limits: Limits) -> Iterator[DraftFinding]:
         for day in activity.days_in(week.in_block)
         if day not in lifting
     }
-    free = DAYS_A_WEEK - len(lifting) - len(other)
-    if free >= limits.number("least") or not lifting:
-        return
-    lightest = min(lifting, key=lambda day: (lifting[day].middle, day))
-    session = lifting[lightest].parts[0].visit.session
-    day = day_name(week.programme.starts, lightest)
-    also = f" and other training on {len(other)}" if other else ""
-    yield found(
-        session.place,
-        f"Lifting on {_of_days(len(lifting))}{also}; {_of_days(free) if free else 'no day'} off.",
-        wanted=limits.words("at least {:day} off", "least"),
-        change=f"Take {day} off, the day with the fewest sets, and spread its work.",
-        where=session.name,
-        subject="rest day",
-        amount=Amount(free, limits.number("least"), "days"),
-    )
+    return lifting, DAYS_A_WEEK - len(lifting) - len(other)
 
 
 @rule(
@@ -383,18 +360,31 @@ def older_adult_days(week: Week, ledger: Ledger, limits: Limits) -> Iterator[Dra
             exercises: [{exercise: leg press, sets: 2, reps: 8}]
     """
     athlete = week.programme.athlete
-    if athlete is None or athlete.age is None or athlete.age < limits.number("age") or not week.is_typical():
+    if athlete is None or not needs_two_days(week, ledger, limits):
         return
-    days = len({visit.day or visit for visit in week.visits if visit.own})
-    if not days or days >= limits.number("least days") or is_cut_short(week, ledger) or week.activities:
+    days = own_days(week)
+    if not days or days >= limits.number("least days"):
         return
     session = next(visit.session for visit in week.visits if visit.own)
     yield found(
         session.place,
-        f"{_of_days(days)} a week for an athlete of {athlete.age:g}.",
+        f"{of_days(days)} a week for an athlete of {athlete.age:g}.",
         wanted=limits.words("{:day} a week or more at {} and over", "least days", "age"),
         change=f"Spread {session.name} over {free} too." if (free := free_day(week)) else ANOTHER_DAY,
         where=session.name,
         subject="days",
         amount=Amount(days, limits.number("least days"), "days"),
     )
+
+
+def needs_two_days(week: Week, ledger: Ledger, limits: Limits) -> bool:
+    """Whether a week is one of an athlete old enough, without activities, and not cut short."""
+    athlete = week.programme.athlete
+    if athlete is None or athlete.age is None or athlete.age < limits.number("age"):
+        return False
+    return week.is_typical() and not week.activities and not is_cut_short(week, ledger)
+
+
+def own_days(week: Week) -> int:
+    """The days of a week with a session of the programme, one without a day for a day."""
+    return len({visit.day or visit for visit in week.visits if visit.own})
