@@ -128,7 +128,7 @@ def _judged(week: Week, ledger: Ledger, pair: Pair, limits: Limits) -> Iterator[
         return
     if not (week.means(weak.area) and week.means(strong.area)) or turn.tally.could_hold(weak.trained_by):
         return
-    if not all(_is_uneven(tally, pair, limits) for tally in (turn.tally, of_rota(week, ledger))):
+    if not all(_is_uneven(tally, strong, weak, most) for tally in (turn.tally, of_rota(week, ledger))):
         return
     if _is_meant(week, more, less):
         return
@@ -193,10 +193,10 @@ def of_rota(week: Week, ledger: Ledger) -> Tally:
     return ledger.judged_with(week) if week.block.weeks == 1 else week.turn().tally
 
 
-def _is_uneven(tally: Tally, pair: Pair, limits: Limits) -> bool:
+def _is_uneven(tally: Tally, strong: Side, weak: Side, most: float) -> bool:
     """Whether all sets say so too, the easy ones with them: which of them are hard is often worked out."""
-    less, more = sorted(tally.for_actions(side.trained_by).middle for side in pair.sides)
-    return not less or more / less > limits.number("near" if pair.serious else "far")
+    more, less = (tally.for_actions(side.trained_by).middle for side in (strong, weak))
+    return more > most * less
 
 
 def _evened(week: Week, more: Count, less: Count, weak: Side, most: float) -> str:

@@ -69,6 +69,7 @@ def _outdone(
     both = within(-1, turn.tally, hard=True)
     near = limits.number("near" if pair.serious else "far")
     unless = [under(limits.number("fewest together") * len(turn.weeks), both), none_of(both[1][1])]
+    unless.append(under(0, within(1, turn.tally, hard=True)))
     unless += [at_most(0, within(near, one, hard=False)) for one in (turn.tally, of_rota(week, ledger))]
     for term in week.programme.priority:
         muscles = set(catalogue.area(term.words) or ())

@@ -9,12 +9,16 @@ LIFTS = (
     "leg extension", "split squat", "standing calf raise", "seated calf raise", "bench press", "dumbbell fly",
     "incline bench press", "overhead press", "dip", "lat pulldown", "pull-up", "seated cable row",
     "bent-over row", "barbell curl", "triceps pushdown", "lateral raise", "plank", "box jump", "side bend",
-    "power clean", "farmer's walk", "single-leg leg press", "unheard of lift",
+    "power clean", "snatch", "medicine ball slam", "farmer's walk", "single-leg leg press", "unheard of lift",
 )  # fmt: skip
 DAYS = ("monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday")
 GOALS = ("hypertrophy", "strength", "power", "general health", "muscular endurance", "")
 AREAS = ("legs", "chest", "back", "hamstrings", "biceps", "calves", "upper body", "quadriceps")
-SPORTS = ("", "", "powerlifting", "football", "weightlifting")
+SPORTS = ("", "", "", "powerlifting", "football", "weightlifting", "swimming", "wheelchair basketball")
+NOTES = (
+    "no rows", "nothing overhead", "no leg curls", "no RDLs", "days in any order", "left side extra", "hotel",
+    "easy week", "2 hours between",
+)  # fmt: skip
 
 
 @st.composite
@@ -26,7 +30,8 @@ def programmes(draw: st.DrawFn) -> str:
     text += [f"goal: {goal}"] if goal else []
     text += [f"athlete: {{{', '.join(draw(_athlete()))}}}"]
     for key in ("focus", "priority"):
-        named = draw(st.lists(st.sampled_from(AREAS), max_size=2, unique=True))
+        words = (*AREAS, "bench press") if key == "priority" else AREAS
+        named = draw(st.lists(st.sampled_from(words), max_size=2, unique=True))
         text += [f"{key}: [{', '.join(named)}]"] if named else []
     text += draw(
         st.sampled_from(([], [], ["phase: in-season"], ["phase: return"], ["deload: [2]"]))
@@ -34,6 +39,7 @@ def programmes(draw: st.DrawFn) -> str:
         else st.just([])
     )
     text += draw(st.sampled_from(([], [], ["events: [{date: 2026-01-17, event: meet}]"])))
+    text += draw(_note())
     text += draw(_must_hold())
     text.append("sessions:")
     for number in range(draw(st.integers(1, 4))):
@@ -42,6 +48,12 @@ def programmes(draw: st.DrawFn) -> str:
         st.sampled_from(([], [], ["  - {activity: match, day: saturday, effort: 8, loads: {legs: high}}"]))
     )
     return "\n".join(text) + "\n"
+
+
+@st.composite
+def _note(draw: st.DrawFn, indent: str = "") -> list[str]:
+    said = draw(st.sampled_from(NOTES)) if draw(st.integers(0, 5)) == 0 else ""
+    return [f"{indent}note: {said}"] if said else []
 
 
 @st.composite
@@ -85,6 +97,7 @@ def _session(draw: st.DrawFn, number: int, weeks: int) -> list[str]:
     text = [f"  - session: S{number}"]
     text += [f"    day: [{', '.join(on)}]"] if on else []
     text += draw(st.sampled_from(([], [], ["    minutes: 40"])))
+    text += draw(_note("    "))
     text.append("    exercises:")
     for lift in draw(st.lists(st.sampled_from(LIFTS), min_size=1, max_size=6)):
         sets = draw(_sets(weeks))

@@ -8,7 +8,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 import pytest
-from hypothesis import given, settings
+from hypothesis import Phase, given, settings
 
 from spotline.lint.counting.ledger import Ledger, Lifter
 from spotline.lint.engine.demands import all_asked, asked_of, demands_at, is_exact
@@ -103,7 +103,7 @@ def test_rule_and_demand_say_the_same_of_random_programmes(reviewed: Callable[..
     spoke: Counter[str] = Counter()
     silent: Counter[str] = Counter()
 
-    @settings(max_examples=120)
+    @settings(max_examples=120, phases=(Phase.explicit, Phase.generate))  # a small one says no more
     @given(programmes())
     def agree(text: str) -> None:
         (one,) = reviewed(text).files
