@@ -103,7 +103,7 @@ def test_rule_and_demand_say_the_same_of_random_programmes(reviewed: Callable[..
     spoke: Counter[str] = Counter()
     silent: Counter[str] = Counter()
 
-    @settings(max_examples=120, phases=(Phase.explicit, Phase.generate))  # a small one says no more
+    @settings(max_examples=80, phases=(Phase.explicit, Phase.generate))  # a small one says no more
     @given(programmes())
     def agree(text: str) -> None:
         (one,) = reviewed(text).files
@@ -126,11 +126,18 @@ SELDOM = {
     "days-per-region-few",
     "fast-work-missing",
     "finer-points-missing",
+    "frequency-low",
+    "impact-days-consecutive",
     "lift-sets-under-floor",
     "near-maximal-before-event",
     "nordics-too-rare",
     "rep-range-narrow",
+    "older-adult-days",
     "rest-day-missing",
+    "spread-too-thin",
+    "straight-knee-calf-missing",
     "taper-missing",
+    "two-legged-only",
+    "weekly-sets-under-floor",
 }
 """Rules of which random programmes show one side alone; the programmes on their pages show both."""
