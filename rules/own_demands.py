@@ -324,9 +324,8 @@ def days_with(week: Week, subject: Subject) -> int:
 
 def _spacing(ledger: Ledger, demand: Demand, subjects: list[Subject]) -> Iterator[DraftFinding]:
     """Two times of it, or of two kinds, that are too near each other."""
-    first, second = subjects[0].times(), subjects[-1].times()
     least = demand.least or 0
-    for before, after in _neighbours(first, second):
+    for before, after in near_times(subjects):
         hours, days = before.hours_to(after), after.day - before.day
         near = hours < least if demand.form == HOURS else days == 1
         if not near or not demand.holds_in(after.week.number):

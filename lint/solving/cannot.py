@@ -2,14 +2,15 @@
 
 from __future__ import annotations
 
-from math import ceil, floor
+from math import ceil
 
 from ..body import equipment
 from ..body.catalogue import LEVELS, RANKS
 from ..counting.suggestions import suggest
-from ..engine.demands import Minutes, SetSum
+from ..engine.demands import TINY, Minutes, SetSum
 from ..wording.words import listed, plain, sets_of, with_article
 from .at_once import AtOnce
+from .days_lacking import days_lacking
 from .exercises import would_serve
 
 TYPE_CHECKING = False
@@ -33,87 +34,135 @@ SMALL = ("band", "pull-up bar", "suspension", "exercise ball", "sliders", "kettl
 MOST_NAMED = 3
 """Demands that are named before they are only counted."""
 
+ORDINALS = {2: "second", 3: "third", 4: "fourth", 5: "fifth", 6: "sixth", 7: "seventh"}
+
 
 def cannot(plan: Plan, foresight: Foresight | None, seen: Seen) -> list[str]:
     """Which demands cannot be met together with the one of a finding, and what would do; nothing if they can.
 
-    First with all that holds now, then with what its rule asks besides.
+    First with all that holds now, then with what its rule asks besides; first at the least minutes that
+    sessions can take, then as they usually go.
     """
     if foresight is None or len(plan.ledgers) != 1:
         return []
     every = foresight.demands
-    about = [one for one in every if one.rule == seen.rule and seen.group in (one.group, "")]
-    aims = [one for one in about if not one.is_held and one.weeks]
+    aims = [one for one in every if one.rule == seen.rule and _is_about(one, seen)]
+    aims = [one for one in aims if not one.is_held and one.weeks]
     if not aims:
         return []
     (ledger,) = plan.ledgers
     week = ledger.weeks[min((*seen.finding.weeks, aims[0].weeks[0])) - 1]
+    on_days = days_lacking(plan, ledger, week, seen, aims)
+    if on_days:
+        return on_days
     held = [one for one in every if one.is_held]
     alike = [one for one in every if one.rule == seen.rule and not one.is_held]
-    whole = AtOnce(plan, ledger, week, [*held, *alike])
-    for wanted in (aims, alike):
-        core = whole.core(wanted, held)
-        if core and any(one in core for one in aims):
-            return _said(whole, core)
+    surely, usually = (AtOnce(plan, ledger, week, [*held, *alike], usual=usual) for usual in (False, True))
+    for whole in (surely, usually):
+        for wanted in (aims, alike):
+            core = whole.core(wanted, held)
+            if core and any(one in core for one in aims):
+                return _Conflict(
+                    plan, core, usually if any(one.unit == "min" for one in core) else whole
+                ).said()
     return []
 
 
-def _said(whole: AtOnce, core: list[RuleDemand]) -> list[str]:
-    """What stands against what, and the loosenings, the one that costs least first."""
-    times = [one for one in core if one.unit == "min"]
-    floors = [one for one in core if one.least is not None]
-    caps = [one for one in core if one.most is not None and one.unit != "min"]
-    if not floors or not (times or caps):
-        return []
-    bounds = [_cap(whole, one) for one in caps[:MOST_NAMED]]
-    within = f" in {_by_minutes([_has(one) for one in times])}" if times else ""
-    held = f" with {listed(bounds)}" if bounds else ""
-    ways = [one for one in (_most(whole, core, floors), _loosened(whole, core, times, caps)) if one]
-    return [f"{_floors(floors)} cannot be had{within}{held}.", *ways]
+def _is_about(demand: RuleDemand, seen: Seen) -> bool:
+    """Whether a finding may speak of a demand: by what it names, or by the words of the demand itself."""
+    return seen.group in (demand.group, "") or seen.group.startswith(f"{demand.group}:")
 
 
-def _most(whole: AtOnce, core: list[RuleDemand], floors: list[RuleDemand]) -> str:
-    """``No more than 8 sets each are to be had so.``"""
-    fits = whole.most_for_each(core, floors)
-    number = 0.0 if fits is None else floor(2 * fits + 1e-6) / 2
-    if number <= 0:
-        return ""
-    return f"No more than {sets_of(number)}{' each' if len(floors) > 1 else ''} would fit."
+class _Conflict:
+    """Demands that cannot be met together: what is wanted, the minutes for it, and the limits on it."""
 
+    def __init__(self, plan: Plan, core: list[RuleDemand], whole: AtOnce) -> None:
+        self.athlete = plan.header.athlete
+        self.core = core
+        self.whole = whole
+        self.floors = [one for one in core if one.least is not None]
+        self.times = [one for one in core if one.unit == "min"]
+        self.caps = [one for one in core if one.most is not None and one.unit != "min"]
 
-def _loosened(whole: AtOnce, core: list[RuleDemand], times: list[RuleDemand], caps: list[RuleDemand]) -> str:
-    """``What is asked takes at least 2 x 60 min, pairs of small lifts, or a further day.``"""
-    ways: list[tuple[float, str]] = []
-    more = whole.more_for(core, times) if times else None
-    if more is not None:
-        has = max(map(_has, times))
-        wider = has * (1 + more / max(map(_bound, times)))
-        minutes = MINUTES_STEP * ceil(wider / MINUTES_STEP)
-        ways.append((more / has, f"at least {_by_minutes([minutes] * len(times))}"))
-        ways.append((2.0, "pairs of small lifts"))
-    for one in caps[:MOST_NAMED]:
-        more, most = whole.more_for(core, [one]), one.most or 0.0
+    def said(self) -> list[str]:
+        """What fits and what would do, the way that costs least first."""
+        if not self.floors or not (self.times or self.caps):
+            return []
+        asked = {one.least or 0.0 for one in self.floors}
+        fits = self.whole.most_for_each(self.core, self.floors) if len(asked) == 1 else None
+        held = [self._cap(one) for one in self.caps[:MOST_NAMED]]
+        where = _by_minutes([_has(one) for one in self.times]) if self.times else ""
+        needs = self._needs()
+        if fits is None or not where or fits < 1:
+            within = [*([f"in {where}"] if where else []), *([f"with {listed(held)}"] if held else [])]
+            said = f"{_floors(self.floors)} cannot be had {' '.join(within)}"
+            is_told = fits is None or fits < 1 or int(fits + TINY) in [one.most for one in self.caps]
+            room = "" if is_told else f"; {sets_of(int(fits + TINY))} would fit"
+            return [f"{said[:1].upper()}{said[1:]}{room}.", *([f"It takes {needs}."] if needs else [])]
+        beside = f", with {listed(held)}," if held else ""
+        takes = "hold" if len(self.times) > 1 else "holds"
+        said = f"As sessions go, {where}{beside} {takes} {sets_of(int(fits + TINY))} a week"
+        said = f"{said} for {_groups(self.floors)}"
+        return [f"{said}; {plain(asked.pop())} take {needs}." if needs else f"{said}."]
+
+    def _needs(self) -> str:
+        """``2 x 60 min, pairs of small lifts or a third day``: the least change first."""
+        whole, core, ways = self.whole, self.core, list[tuple[float, str]]()
+        more = whole.more_for(core, self.times) if self.times else None
         if more is not None:
-            let = f"{plain(ceil(2 * (most + more) - 1e-6) / 2)} {_over(whole, one)} for {one.group}"
-            ways.append((more / max(most, 1.0), let))
-    if times or any(_over(whole, one) != WEEKLY for one in caps):
-        ways.append((3.0, "a further day"))
-    needs = [words for _, words in sorted(ways, key=lambda way: way[0])]
-    return f"What is asked takes {listed(needs, 'or')}." if needs else ""
+            has = max(map(_has, self.times))
+            minutes = MINUTES_STEP * ceil(has * (1 + more / max(map(whole.bound, self.times))) / MINUTES_STEP)
+            ways.append((more / has, f"about {_by_minutes([minutes] * len(self.times))}"))
+            if whole.has_small(self.floors):
+                ways.append((2.0, "pairs of small lifts"))
+        for one in self.caps[:MOST_NAMED]:
+            more, most = whole.more_for(core, [one]), one.most or 0.0
+            if more is not None:
+                let = f"{plain(ceil(2 * (most + more) - TINY) / 2)} {self._over(one)}{self._about(one)}"
+                ways.append((more / max(most, 1.0), let))
+        if self.times or any(self._over(one) != WEEKLY for one in self.caps):
+            ways.append((3.0, self._further_day()))
+        return listed([words for _, words in sorted(ways, key=lambda way: way[0])], "or")
+
+    def _cap(self, demand: RuleDemand) -> str:
+        most = f"at most {plain(demand.most or 0.0)} {self._over(demand)}{self._about(demand)}"
+        return f"{most} ({demand.rule})"
+
+    def _about(self, demand: RuleDemand) -> str:
+        """What a limit is about, where that is not said already."""
+        return "" if {one.group for one in self.floors} == {demand.group} else f" for {demand.group}"
+
+    def _further_day(self) -> str:
+        """``a third day``; with the athlete's days where these are taken."""
+        days = self.athlete.days if self.athlete is not None else None
+        there = days if isinstance(days, int) else len(set(days or ()))
+        has = f" (the athlete has {there})" if days is not None and there <= self.whole.visits else ""
+        return f"a {ORDINALS.get(self.whole.visits + 1, 'further')} day{has}"
+
+    def _over(self, demand: RuleDemand) -> str:
+        """``a week``, or ``in Lower`` where it is about one session or a day."""
+        tallies = [one.tally for _, one in demand.terms if isinstance(one, SetSum)]
+        names = dict.fromkeys(visit.session.name for tally in tallies for visit in tally.visits)
+        is_of_week = self.whole.visits > 1 and any(len(one.visits) >= self.whole.visits for one in tallies)
+        return WEEKLY if is_of_week else f"in {listed(list(names))}"
 
 
 def _floors(floors: Sequence[RuleDemand]) -> str:
     """``10 sets a week for each of chest, lats and biceps``."""
-    by_number: dict[float, list[str]] = {}
+    by_number: dict[float, list[RuleDemand]] = {}
     for one in floors:
-        by_number.setdefault(one.least or 0.0, []).append(one.group)
-    return listed([_of_one_number(*one) for one in by_number.items()])
+        by_number.setdefault(one.least or 0.0, []).append(one)
+    return listed([f"{_sets_a_week(number)} for {_groups(several)}" for number, several in by_number.items()])
 
 
-def _of_one_number(number: float, groups: list[str]) -> str:
-    sets = "some work" if number < 1 else f"{sets_of(number)} a week"
-    groups = list(dict.fromkeys(groups))
-    return f"{sets} for {'each of ' if len(groups) > 1 else ''}{listed(groups)}"
+def _sets_a_week(number: float) -> str:
+    return "some work" if number < 1 else f"{sets_of(number)} a week"
+
+
+def _groups(floors: Sequence[RuleDemand]) -> str:
+    """``each of chest and lats``."""
+    names = list(dict.fromkeys(one.group for one in floors))
+    return f"{'each of ' if len(names) > 1 else ''}{listed(names)}"
 
 
 def _by_minutes(minutes: Sequence[float]) -> str:
@@ -126,23 +175,6 @@ def _by_minutes(minutes: Sequence[float]) -> str:
 def _has(demand: RuleDemand) -> float:
     """The minutes that there are for a session."""
     return max(one.has for _, one in demand.terms if isinstance(one, Minutes))
-
-
-def _bound(demand: RuleDemand) -> float:
-    """The minutes up to which nothing is said of a session."""
-    return (demand.most or 0.0) + sum(one.slack for _, one in demand.terms if isinstance(one, Minutes))
-
-
-def _cap(whole: AtOnce, demand: RuleDemand) -> str:
-    return f"at most {plain(demand.most or 0.0)} {_over(whole, demand)} for {demand.group} ({demand.rule})"
-
-
-def _over(whole: AtOnce, demand: RuleDemand) -> str:
-    """``a week``, or ``in Lower`` where it is about one session or a day."""
-    tallies = [one.tally for _, one in demand.terms if isinstance(one, SetSum)]
-    names = dict.fromkeys(visit.session.name for tally in tallies for visit in tally.visits)
-    is_of_week = whole.visits > 1 and any(len(tally.visits) >= whole.visits for tally in tallies)
-    return WEEKLY if is_of_week else f"in {listed(list(names))}"
 
 
 def would_do(plan: Plan, what: str) -> str:

@@ -84,7 +84,7 @@ def _against(attempts: list[Attempt]) -> list[str]:
     steps = listed([one.label for one in nearest.steps])
     broken = "; ".join(_loosened(one) for one in nearest.brought[:MOST_DEMANDS])
     return [
-        f"Every edit tried that clears it brings something new. It cannot be had together with {against}.",
+        f"Every edit tried that clears it goes against {against}.",
         f"Nearest: {steps}. That takes: {broken}.",
     ]
 

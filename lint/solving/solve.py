@@ -329,9 +329,7 @@ def _in_turn(
 def _said_once(solution: Solution, why: list[str]) -> list[str]:
     """Why nothing is proposed; of several findings for which it is the same, the first says it."""
     same = next((one.finding for one in solution.stays if one.why == tuple(why)), None)
-    if same is None or len(why) < 2:
-        return why
-    return [f"For the same reason as line {same.place.line}, {same.group or same.rule}."]
+    return why if same is None else [f"For the same reason as line {same.place.line}, {same.rule}."]
 
 
 def _plan(review: FileReview, ask: Ask) -> Plan:
