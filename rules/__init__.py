@@ -48,6 +48,7 @@ MODULES = (
     "weekly_steps",
     "set_steps",
     "conditioning",
+    "work_steps",
     "stalled",
     "easier_weeks",
     "deloads",

@@ -32,7 +32,8 @@ def times_clash(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     """A session that begins at the hour of another one, or while an activity goes on.
 
     Looks at what has an hour: sessions, and activities with their minutes. Wants one thing at a time. A note
-    where both are sessions, which may be meant one after the other.
+    where both are sessions, which may be meant one after the other. Silent where one of two sessions holds
+    nothing but tests and what the athlete chooses: they are a part of the other.
 
     Flags:
         programme: Rowers
@@ -56,6 +57,8 @@ def times_clash(week: Week, limits: Limits) -> Iterator[DraftFinding]:
         if first.day != second.day or first.what is second.what or not second.begins_within(first):
             continue
         both = not first.minutes and not second.minutes
+        if both and (first.is_measuring or second.is_measuring):
+            continue
         later = first if second.minutes and not first.minutes else second
         other = first if later is second else second
         yield found(
@@ -72,13 +75,25 @@ def times_clash(week: Week, limits: Limits) -> Iterator[DraftFinding]:
 
 
 class _Hour:
-    """A session or an activity on a day of the week, with its hour and, of an activity, its minutes."""
+    """A session or an activity on a day of the week, with its hour and, of an activity, its minutes.
 
-    def __init__(self, day: int, hour: float, what: Session | Activity, minutes: float = 0.0) -> None:
+    ``is_measuring`` says that a session holds nothing but tests and the athlete's own choice.
+    """
+
+    def __init__(
+        self,
+        day: int,
+        hour: float,
+        what: Session | Activity,
+        minutes: float = 0.0,
+        *,
+        is_measuring: bool = False,
+    ) -> None:
         self.day = day
         self.hour = hour
         self.what = what
         self.minutes = minutes
+        self.is_measuring = is_measuring
         self.key = (day, hour)
 
     @property
@@ -95,7 +110,9 @@ class _Hour:
 def _hours(week: Week) -> Iterator[_Hour]:
     for visit in week.visits:
         if visit.day and visit.hour is not None and any(entry.is_done for entry in visit.own):
-            yield _Hour(visit.day, visit.hour, visit.session)
+            lines = [entry.prescription for entry in visit.own]
+            measuring = all(line.test or line.kind == "own choice" for line in lines)
+            yield _Hour(visit.day, visit.hour, visit.session, is_measuring=measuring)
     for activity in week.block.activities:
         for day in activity.days_in(week.in_block):
             hour = activity.hour(week.in_block, day)

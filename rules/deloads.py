@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from math import ceil, floor
 
-from ..lint.counting.change import Change
+from ..lint.counting.change import Change, PartChange, weeks_of_lines
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, Related, found
 from ..lint.model.naming import line_name
@@ -13,9 +13,8 @@ from .easier_weeks import CLEAR_CUT, EASY_WORDS, further, is_easier, notes_on_we
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Iterator
+    from collections.abc import Container, Iterator, Mapping
 
-    from ..lint.counting.change import PartChange
     from ..lint.counting.ledger import Ledger
     from ..lint.counting.week import Week
     from ..lint.engine.limits import Limits
@@ -40,7 +39,8 @@ def deload_without_cut(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]
     Compares each week of a block marked `deload: true`, or called a deload, with the last typical week before
     the block, and each week named under `deload` with the last one before it. Says first where most of the
     loaded main lifts hold more sets than before, at a load as high and no fewer repetitions, whatever is cut
-    beside them; or one of them does from 70 %, while all others are eased. Else wants 20 % fewer sets or
+    beside them; or one of them does from 70 %, while all others are eased; or where they repeat a week since
+    the last deload that was not its lightest. Else wants 20 % fewer sets or
     repetitions, or most of the hard work eased: 10 % less load, or 2 more repetitions in reserve; or a part
     of the sets and of the load that together comes to as much, or nearly. One note for the weeks of a
     programme. Silent in season, where a note says that the week is easier, and where sets could not be read.
@@ -77,6 +77,7 @@ def deload_without_cut(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]
     """
     yield from _heavier(ledger)
     uncut = list(_uncut(ledger, limits))
+    yield from _copied(ledger, [week for _, _, week, _ in uncut])
     if not uncut:
         return
     place, name, week, before = uncut[0]
@@ -120,7 +121,7 @@ def _heavier(ledger: Ledger) -> Iterator[DraftFinding]:
         at = entry.work.places.get("sets", place)
         yield found(
             at,
-            f"Week {week.number} is to be easier; {first_of([part.after[0].name for part in grown])}"
+            f"Meant to be easier, yet {first_of([part.after[0].name for part in grown])}"
             f" {'holds' if len(grown) == 1 else 'hold'} {sets_of(now)}, {plain(was)} in week {before.number}"
             f" at {'the same' if round(first.load or 0) == 100 else 'no less'} load.",
             wanted="fewer sets or less load on the main lifts",
@@ -135,6 +136,52 @@ def _heavier(ledger: Ledger) -> Iterator[DraftFinding]:
             ),
             excess=now - was,
         )
+
+
+def _copied(ledger: Ledger, uncut: Container[Week]) -> Iterator[DraftFinding]:
+    """Easier weeks whose main lifts are those of a week before, and not of the lightest of them."""
+    deloads = [(week, last, place) for week, last, place in _deloads(ledger)]
+    lines = [dict(line) for line in weeks_of_lines(ledger.weeks)] if deloads else []
+    since = 0
+    for week, last, place in deloads:
+        wave = [one for one in ledger.typical_weeks() if since < one.number <= last.number]
+        since = week.number
+        parts = [
+            {one: PartChange([line[one]], [line[week]]) for one in wave if one in line}
+            for line in lines
+            if week in line
+        ]
+        waved = [changes for changes in parts if _is_waved(changes)]
+        for before in wave if week not in uncut else ():
+            same = [one[before] for one in waved if before in one and _is_repeated(one[before])]
+            if len(same) < 2 or 2 * len(same) <= len(waved):
+                continue
+            entry = same[0].after[0]
+            yield found(
+                entry.work.places.get("load", place),
+                f"Meant to be easier, yet {first_of([part.after[0].name for part in same])}"
+                f" repeat week {before.number}.",
+                wanted="fewer sets or less load on the main lifts",
+                change="Write the easier week's own sets and loads.",
+                where=line_name(entry.prescription),
+                subject="copied deload",
+                weeks=(week.number,),
+                related=tuple(
+                    Related(part.after[0].work.places.get("load", place), part.after[0].name)
+                    for part in same[1:]
+                ),
+            )
+            break
+
+
+def _is_waved(changes: Mapping[Week, PartChange]) -> bool:
+    """Whether a loaded lift is lighter in another week of its wave than in the deload."""
+    return any(_is_loaded(part) and part.load is not None and part.load > 100 for part in changes.values())
+
+
+def _is_repeated(part: PartChange) -> bool:
+    """Whether a lift is done as before: as many sets and repetitions, at the same load."""
+    return part.sets == part.load == part.repetitions == 100
 
 
 def _stands_out(grown: list[PartChange], others: list[PartChange]) -> bool:

@@ -38,7 +38,7 @@ CREDITS = NONE, INDIRECT, DIRECT = "none", "indirect", "direct"
 """What a muscle can get from a lift, from the least to the most."""
 
 _RANK = {credit: rank for rank, credit in enumerate(CREDITS)}
-HINGE_KNEE, HINGE_HIP = 40, 40
+HINGE_KNEE, HINGE_HIP, HINGE_END = 40, 40, -10
 
 
 class Credit:
@@ -222,7 +222,8 @@ def is_hinge(path: Path) -> bool:
     """Whether a path, or a part of it, is a hip hinge.
 
     In a hinge the knee is nearly straight (mean 40 degrees at most). The hip moves 40 degrees or more and
-    further than the knee, and ends straighter than it began. A part is enough, because a glute-ham raise
+    further than the knee, and ends straighter than it began: about straight, for a leg that is kicked out
+    behind the trunk (past 10 degrees) is no fold at the hip. A part is enough, because a glute-ham raise
     first hinges and then bends the knee.
     """
     if "hip" not in path or "knee" not in path:
@@ -235,7 +236,7 @@ def is_hinge(path: Path) -> bool:
 def _hinges(hip: Sequence[float], knee: Sequence[float]) -> bool:
     return (
         mean_angle(knee) <= HINGE_KNEE
-        and hip[-1] < hip[0]
+        and HINGE_END <= hip[-1] < hip[0]
         and travel(hip) >= HINGE_HIP
         and travel(hip) > travel(knee)
     )

@@ -309,6 +309,8 @@ def test_unknown_action():
         ({"hip": [35, 0], "knee": 10}, False),
         ({"hip": [0, 90], "knee": 0}, False),
         ({"hip": [110, 0], "knee": [120, 0]}, False),
+        ({"hip": [75, -10], "knee": 5}, True),
+        ({"hip": [50, -15], "knee": 15}, False),
         ({"knee": [90, 0]}, False),
     ],
 )

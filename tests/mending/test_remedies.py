@@ -69,6 +69,7 @@ NO_EDIT = {
     "taper-missing": COACH,
     "tempo-too-long": COACH,
     "times-clash": COACH,
+    "work-step-large": COACH,
 }
 """Rules whose findings carry no edit, with the reason."""
 

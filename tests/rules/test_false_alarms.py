@@ -1024,6 +1024,12 @@ class TestTimesClash:
     def test_by_the_hour(self, findings: Findings, first: str, second: str, severities: list[str]) -> None:
         assert [one for one, _ in said(findings, self.text(first, second), self.RULE)] == severities
 
+    def test_a_session_of_tests_alone_is_a_part_of_the_other(self, findings: Findings) -> None:
+        lines = "{exercise: sit-to-stand test, test: 30 s}, {own choice: timed up and go, minutes: 5}"
+        for more, said in (("", 0), (", {exercise: plank, sets: 1, hold: 30 s}", 1)):
+            test = f"  - {{session: Test, day: thursday 18:30, exercises: [{lines}{more}]}}\n"
+            assert len(findings(self.text("18:30", test), self.RULE)) == said
+
     def test_a_session_that_is_not_done_takes_no_hour(self, findings: Findings) -> None:
         test = (
             "  - {session: Test, day: thursday 18:30, exercises: [{exercise: plank, sets: {1: 1, 2: 0}}]}\n"
@@ -1171,6 +1177,93 @@ class TestOneLiftThatDoesNotEase:
         found = findings(self.text(week, deadlift), self.RULE)
         assert len(found) == said
         assert all("deadlift holds 5 sets, 4 in week 1 at no less load" in one.counted for one in found)
+
+
+class TestEasierWeekThatIsACopy:
+    RULE = "deload-without-cut"
+
+    def text(self, week: Text, squat: str, bench: str) -> str:
+        lines = [
+            "back squat, sets: 4, reps: {1: 5, 2: 4, 3: 3, 4: 4}, load: " + squat,
+            "bench press, sets: 4, reps: {1: 5, 2: 4, 3: 3, 4: 4}, load: " + bench,
+            "chest-supported row, sets: {1-3: 6, 4: 2}, reps: 10",
+        ]
+        return week({"monday": lines}, "weeks: 4\ndeload: [4]")
+
+    SAME = "{1: 75 %, 2: 80 %, 3: 85 %, 4: 80 %}"
+    EASED = "{1: 75 %, 2: 80 %, 3: 85 %, 4: 60 %}"
+    LIGHTEST = "{1: 80 %, 2: 80 %, 3: 85 %, 4: 80 %}"
+
+    @pytest.mark.parametrize(
+        ("squat", "bench", "said"),
+        [(SAME, SAME, 1), (SAME, EASED, 0), (EASED, EASED, 0), (LIGHTEST, SAME, 0)],
+    )
+    def test_it_is_said(self, findings: Findings, week: Text, squat: str, bench: str, said: int) -> None:
+        found = findings(self.text(week, squat, bench), self.RULE)
+        assert len(found) == said
+        for one in found:
+            assert one.counted == "Meant to be easier, yet back squat and bench press repeat week 2."
+            assert (one.weeks, one.place.excerpt) == ((4,), "80 %")
+
+    def test_a_week_of_the_wave_before_tells_nothing(self, findings: Findings, week: Text) -> None:
+        loads = "{1: 75 %, 2: 80 %, 3: 60 %, 4: 82 %, 5: 85 %, 6: 80 %}"
+        lines = [
+            f"{lift}, sets: {{3: 2, other: 4}}, reps: 4, load: {loads}" for lift in ("squat", "bench press")
+        ]
+        lines.append("chest-supported row, sets: {3: 1, 6: 1, other: 6}, reps: 10")
+        assert findings(week({"monday": lines}, "weeks: 6\ndeload: [3, 6]"), self.RULE) == []
+
+
+class TestWorkStepLarge:
+    """Common practice, no source."""
+
+    RULE = "work-step-large"
+
+    def text(
+        self, week: Text, sets: str, load: str, more: tuple[str, ...] = (), head: str = "weeks: 3"
+    ) -> str:
+        lines = [f"{lift}, sets: {sets}, reps: 10, load: {load}" for lift in ("leg press", "machine row")]
+        return week({"monday": [*lines, *more]}, head)
+
+    def test_the_words(self, findings: Findings, week: Text) -> None:
+        (finding,) = findings(self.text(week, "{1-2: 2, 3: 4}", "{1-2: 40 kg, 3: 60 kg}"), self.RULE)
+        assert (finding.severity, finding.weeks) == ("note", (3,))
+        assert finding.counted == (
+            "More sets and more load at once: leg press and machine row; leg press 4 sets at 60 kg, after 2 sets"
+            " at 40 kg."
+        )
+        assert finding.wanted == "at most 2.5 times the work"
+
+    @pytest.mark.parametrize(
+        ("sets", "load", "said"),
+        [
+            ("{1-2: 2, 3: 4}", "{1-2: 40 kg, 3: 50 kg}", 0),  # 2.5 times
+            ("{1-2: 2, 3: 4}", "{1-2: 40 kg, 3: 51 kg}", 1),
+            ("{1-2: 2, 3: 6}", "40 kg", 0),  # for sets-step-large
+            ("2", "{1-2: 40 kg, 3: 120 kg}", 0),  # for load-step-large
+            ("{1: 4, 2: 2, 3: 4}", "{1-2: 40 kg, 3: 60 kg}", 0),  # as many as in week 1
+            ("{1: 3, 2: 2, 3: 4}", "{1-2: 40 kg, 3: 60 kg}", 0),  # twice the fullest
+            ("{1: 0, 2: 2, 3: 4}", "{1-2: 40 kg, 3: 60 kg}", 0),  # a week before alone
+        ],
+    )
+    def test_when_it_speaks(self, findings: Findings, week: Text, sets: str, load: str, said: int) -> None:
+        assert len(findings(self.text(week, sets, load), self.RULE)) == said
+
+    def test_half_of_the_lifts_grow(self, findings: Findings, week: Text) -> None:
+        steady = tuple(
+            f"{lift}, sets: 2, reps: 10, load: 10 kg" for lift in ("leg curl", "dumbbell curl", "pushdown")
+        )
+        for more, said in ((steady[:2], 1), (steady, 0)):
+            text = self.text(week, "{1-2: 2, 3: 4}", "{1-2: 40 kg, 3: 60 kg}", more)
+            assert len(findings(text, self.RULE)) == said
+
+    def test_weeks_of_tests_are_left_alone(self, findings: Findings, week: Text) -> None:
+        text = self.text(week, "{1-2: 2, 3: 4}", "{1-2: 40 kg, 3: 60 kg}", head="weeks: 3\nphase: test")
+        assert findings(text, self.RULE) == []
+
+    def test_a_step_of_months_ago_is_forgotten(self, findings: Findings, week: Text) -> None:
+        text = self.text(week, "{1: 4, 2-6: 2, 7: 4}", "{1-6: 40 kg, 7: 60 kg}", head="weeks: 7")
+        assert [one.weeks for one in findings(text, self.RULE)] == [(7,)]
 
 
 class TestCircuitStepLarge:
