@@ -109,7 +109,7 @@ def _hardly_easier(name: str, week: Week, before: Week) -> str:
 
 def _heavier(ledger: Ledger) -> Iterator[DraftFinding]:
     """Easier weeks in which most main lifts hold more sets than before at the same load."""
-    for week, before, place in deloads(ledger):
+    for week, before, place in _deloads(ledger):
         parts = [part for part in Change(before, week).parts if part.alike and _is_loaded(part)]
         grown = [part for part in parts if _has_grown(part)]
         others = [part for part in parts if part not in grown]
@@ -217,7 +217,7 @@ def _has_grown(part: PartChange) -> bool:
     )
 
 
-def deloads(ledger: Ledger) -> Iterator[tuple[Week, Week, Place]]:
+def _deloads(ledger: Ledger) -> Iterator[tuple[Week, Week, Place]]:
     """The weeks that are to be easier, each with the last typical one before, and what says so."""
     typical = ledger.typical_weeks()
     for week in ledger.weeks:
@@ -229,7 +229,7 @@ def deloads(ledger: Ledger) -> Iterator[tuple[Week, Week, Place]]:
 
 def _uncut(ledger: Ledger, limits: Limits) -> Iterator[tuple[Place, str, Week, Week]]:
     """The deloads that cut nothing: what says that they are one, their name, the week and the one before."""
-    for week, before, place in deloads(ledger):
+    for week, before, place in _deloads(ledger):
         if says(limits.names("easy words"), *notes_on_week(week)):
             continue
         if Change(before, week).comes_to(*map(limits.number, ("volume", "load", "effort"))):

@@ -174,11 +174,9 @@ def exercise_sets_high(week: Week, limits: Limits) -> Iterator[DraftFinding]:
               - {exercise: back squat, sets: 4, reps: 5, load: 75 %}
               - {exercise: back squat, sets: 6, reps: 10, load: 60 %}
     """
-    if not week.is_typical():
-        return
     most, far = limits.number("most"), limits.number("far")
     over: dict[Exercise | None, list[tuple[Tally, Count]]] = {}
-    for day in week.occasions():
+    for day in week.occasions() if week.is_typical() else []:
         if all(sum([one.sets.high for one in groups]) <= most for groups in day.lifts().values()):
             continue
         for count in day.by_exercise(lambda entry: is_taxing(entry, limits)):

@@ -55,6 +55,7 @@ WITHOUT = {
         "start-does-not-follow",
         "week-out-of-line",
         "week-pasted",
+        "work-step-large",
     ),
     "fact": (
         "best-lift-missing",
