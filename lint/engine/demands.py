@@ -31,6 +31,10 @@ TINY = 1e-6
 """How much a number may be off a bound: counts are whole numbers of half sets, minutes are worked out."""
 
 
+DAYS_WITH = "days with it"
+"""The unit of days of a week on which something comes."""
+
+
 class Quantity:
     """Something that is counted: how much there is of it ``now``, and its ``unit``."""
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from itertools import combinations, pairwise
 from math import ceil
 
+from ..engine.demands import DAYS_WITH
 from ..model.naming import day_name
 from ..wording.words import counted_noun, listed, plain
 
@@ -15,6 +16,7 @@ if TYPE_CHECKING:
     from ..counting.ledger import Ledger
     from ..counting.week import Week
     from ..engine.demands import RuleDemand
+    from ..model.sessions import Session
     from .judge import Seen
     from .lines import Plan
 
@@ -25,15 +27,15 @@ HOURS_A_DAY = 24
 def days_lacking(plan: Plan, ledger: Ledger, week: Week, seen: Seen, aims: Sequence[RuleDemand]) -> list[str]:
     """That the athlete's days do not hold what a finding asks for, and which would do; nothing if they do."""
     asked = max(aims, key=lambda one: one.least or 0.0)
-    if asked.unit == "days" and asked.least is not None:
-        return _too_few(plan, week, asked)
+    if asked.unit == DAYS_WITH and asked.least is not None:
+        return _too_few(plan, week, seen, asked)
     apart = 2 if asked.unit == "days running" else ceil((asked.least or 0.0) / HOURS_A_DAY)
     if asked.unit in ("h", "days running") and apart > 1:
         return _too_near(plan, ledger, week, seen, apart, asked)
     return []
 
 
-def _too_few(plan: Plan, week: Week, asked: RuleDemand) -> list[str]:
+def _too_few(plan: Plan, week: Week, seen: Seen, asked: RuleDemand) -> list[str]:
     """More days of something than there are."""
     athlete, least = plan.header.athlete, int(asked.least or 0)
     days = athlete.days if athlete is not None else None
@@ -46,15 +48,25 @@ def _too_few(plan: Plan, week: Week, asked: RuleDemand) -> list[str]:
     sessions = len({visit.day or visit for visit in week.visits})
     if sessions < least:
         return [f"{about} take as many days with a session; the week has {sessions}. It takes a further one."]
+    holding = _sessions(plan, seen)
+    others = list(dict.fromkeys(visit.session.name for visit in week.visits if visit.session not in holding))
+    if others:
+        return [f"{about} are to be had: move some of its sets to {listed(others, 'or')}; which, you decide."]
     return []
+
+
+def _sessions(plan: Plan, seen: Seen) -> set[Session]:
+    """The sessions that a finding speaks of."""
+    held = [plan.session_at(lever.offset) for lever in seen.levers]
+    return {one.session for one in held if one is not None}
 
 
 def _too_near(plan: Plan, ledger: Ledger, week: Week, seen: Seen, apart: int, asked: RuleDemand) -> list[str]:
     """Times that do not find room so far apart on the athlete's weekdays."""
     athlete = plan.header.athlete
     days = athlete.days if athlete is not None else None
-    names = {held.session for one in seen.levers if (held := plan.session_at(one.offset)) is not None}
-    times = len({visit.day for visit in week.visits if visit.day and visit.session in names})
+    several = _sessions(plan, seen)
+    times = len({visit.day for visit in week.visits if visit.day and visit.session in several})
     if days is None or isinstance(days, int) or times < 2:
         return []
     starts, rounds = week.programme.starts, len(ledger.weeks) > 1

@@ -5,6 +5,7 @@ from __future__ import annotations
 from ...lint.counting.counts import NO_SETS
 from ...lint.counting.credits import credit
 from ...lint.engine.demands import (
+    DAYS_WITH,
     Quantity,
     SetSum,
     at_least,
@@ -50,7 +51,7 @@ def frequency_low(week: Week, limits: Limits) -> Iterator[RuleDemand]:
         if not may_hide(week, term) and not is_once_a_week(week, term, limits):
             days = max(training(other, term).occasions() for other in week.weeks_of_block())
             own = Quantity(training(week, term).high, "sets")
-            yield at_least(limits.number("least days"), Quantity(days, "days"), term.words, [none_of(own)])
+            yield at_least(limits.number("least days"), Quantity(days, DAYS_WITH), term.words, [none_of(own)])
 
 
 @demands_of("days-more-than-athlete")

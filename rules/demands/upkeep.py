@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from ...lint.engine.demands import (
+    DAYS_WITH,
     Quantity,
     SetSum,
     at_least,
@@ -61,7 +62,7 @@ def _sets(week: Week, subject: Subject) -> tuple[list[tuple[float, Quantity]], .
 
 
 def _days(week: Week, subject: Subject) -> tuple[list[tuple[float, Quantity]], ...]:
-    days = Quantity(days_with(week, subject), "days")
+    days = Quantity(days_with(week, subject), DAYS_WITH)
     return [(1.0, days)], [(1.0, days)]
 
 
