@@ -5,10 +5,10 @@ from __future__ import annotations
 from math import ceil
 
 from ..body import equipment
-from ..body.catalogue import LEVELS, RANKS
+from ..body.catalogue import LEVELS, PATTERNS, RANKS
 from ..counting.suggestions import suggest
 from ..engine.demands import TINY, Minutes, SetSum
-from ..wording.words import listed, plain, sets_of, with_article
+from ..wording.words import counted_noun, listed, plain, sets_of, with_article
 from .at_once import AtOnce
 from .days_lacking import days_lacking
 from .exercises import would_serve
@@ -33,6 +33,9 @@ SMALL = ("band", "pull-up bar", "suspension", "exercise ball", "sliders", "kettl
 
 MOST_NAMED = 3
 """Demands that are named before they are only counted."""
+
+MOST_LISTED = 4
+"""Groups that are named before they are only counted."""
 
 ORDINALS = {2: "second", 3: "third", 4: "fourth", 5: "fifth", 6: "sixth", 7: "seventh"}
 
@@ -78,11 +81,11 @@ class _Conflict:
 
     def __init__(self, plan: Plan, core: list[RuleDemand], whole: AtOnce) -> None:
         self.athlete = plan.header.athlete
-        self.core = core
         self.whole = whole
-        self.floors = [one for one in core if one.least is not None]
-        self.times = [one for one in core if one.unit == "min"]
-        self.caps = [one for one in core if one.most is not None and one.unit != "min"]
+        self.core = [*core, *_beside(core, whole.demands)]
+        self.floors = [one for one in self.core if one.least is not None]
+        self.times = [one for one in self.core if one.unit == "min"]
+        self.caps = [one for one in self.core if one.most is not None and one.unit != "min"]
 
     def said(self) -> list[str]:
         """What fits and what would do, the way that costs least first."""
@@ -136,7 +139,11 @@ class _Conflict:
         """``a third day``; with the athlete's days where these are taken."""
         days = self.athlete.days if self.athlete is not None else None
         there = days if isinstance(days, int) else len(set(days or ()))
-        has = f" (the athlete has {there})" if days is not None and there <= self.whole.visits else ""
+        has = (
+            f" (the athlete has {counted_noun(there, 'day')})"
+            if days is not None and there <= self.whole.visits
+            else ""
+        )
         return f"a {ORDINALS.get(self.whole.visits + 1, 'further')} day{has}"
 
     def _over(self, demand: RuleDemand) -> str:
@@ -145,6 +152,16 @@ class _Conflict:
         names = dict.fromkeys(visit.session.name for tally in tallies for visit in tally.visits)
         is_of_week = self.whole.visits > 1 and any(len(one.visits) >= self.whole.visits for one in tallies)
         return WEEKLY if is_of_week else f"in {listed(list(names))}"
+
+
+def _beside(core: list[RuleDemand], demands: Sequence[RuleDemand]) -> list[RuleDemand]:
+    """Where minutes are too few: all that the same rules ask for, and the minutes of all sessions.
+
+    What is told to a coach must be enough for all of it.
+    """
+    rules = {one.rule for one in core if one.least is not None}
+    further = [one for one in demands if one not in core] if any(one.unit == "min" for one in core) else []
+    return [one for one in further if one.unit == "min" or (one.least is not None and one.rule in rules)]
 
 
 def _floors(floors: Sequence[RuleDemand]) -> str:
@@ -160,8 +177,10 @@ def _sets_a_week(number: float) -> str:
 
 
 def _groups(floors: Sequence[RuleDemand]) -> str:
-    """``each of chest and lats``."""
+    """``each of chest and lats``; ``each of the 7 that are asked for`` where they are many."""
     names = list(dict.fromkeys(one.group for one in floors))
+    if len(names) > MOST_LISTED:
+        return f"each of the {len(names)} that are asked for"
     return f"{'each of ' if len(names) > 1 else ''}{listed(names)}"
 
 
@@ -200,8 +219,14 @@ def would_do(plan: Plan, what: str) -> str:
     small = [piece for piece in SMALL if (piece,) in pieces]
     bought = small or [piece for (piece,) in pieces]
     names = [with_article(equipment.as_thing(piece)) for piece in bought[:MOST_NAMED]]
-    at_hand = f"With {listed(sorted(has))} " if has else "Without equipment "
-    return f"{at_hand}nothing at hand trains {what}; {listed(names, 'or')} would do."
+    at_hand = f"With {listed([_as_had(one) for one in sorted(has)])} " if has else "Without equipment "
+    does = f"is {with_article(what)}" if what in PATTERNS else f"trains {what}"
+    return f"{at_hand}nothing {does}; {listed(names, 'or')} would do."
+
+
+def _as_had(piece: str) -> str:
+    """``a flat bench``, ``dumbbells``."""
+    return piece if piece.endswith("s") else with_article(piece)
 
 
 def lacks_only_equipment(plan: Plan, exercise: Exercise) -> bool:

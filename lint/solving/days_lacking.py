@@ -47,7 +47,7 @@ def _too_few(plan: Plan, week: Week, seen: Seen, asked: RuleDemand) -> list[str]
             return [f"{about} cannot be had: the athlete has {has}. It takes a further one under `days`."]
     sessions = len({visit.day or visit for visit in week.visits})
     if sessions < least:
-        return [f"{about} take as many days with a session; the week has {sessions}. It takes a further one."]
+        return [f"{about} need {least} days with a session; the week has {sessions}."]
     holding = _sessions(plan, seen)
     others = list(dict.fromkeys(visit.session.name for visit in week.visits if visit.session not in holding))
     if others:
