@@ -64,10 +64,10 @@ def cannot(plan: Plan, foresight: Foresight | None, seen: Seen) -> list[str]:
     for whole in (surely, usually):
         for wanted in (aims, alike):
             core = whole.core(wanted, held)
-            if core and any(one in core for one in aims):
-                return _Conflict(
-                    plan, core, usually if any(one.unit == "min" for one in core) else whole
-                ).said()
+            on_time = any(one.unit == "min" for one in core)
+            conflict = _Conflict(plan, core, usually if on_time else whole)
+            if any(one in conflict.core for one in aims):
+                return conflict.said()
     return []
 
 
@@ -82,7 +82,8 @@ class _Conflict:
     def __init__(self, plan: Plan, core: list[RuleDemand], whole: AtOnce) -> None:
         self.athlete = plan.header.athlete
         self.whole = whole
-        self.core = [*core, *_beside(core, whole.demands)]
+        several = {id(one) for one in (*core, *_beside(core, whole.demands))}
+        self.core = [one for one in whole.demands if id(one) in several]
         self.floors = [one for one in self.core if one.least is not None]
         self.times = [one for one in self.core if one.unit == "min"]
         self.caps = [one for one in self.core if one.most is not None and one.unit != "min"]
@@ -139,11 +140,8 @@ class _Conflict:
         """``a third day``; with the athlete's days where these are taken."""
         days = self.athlete.days if self.athlete is not None else None
         there = days if isinstance(days, int) else len(set(days or ()))
-        has = (
-            f" (the athlete has {counted_noun(there, 'day')})"
-            if days is not None and there <= self.whole.visits
-            else ""
-        )
+        is_taken = days is not None and there <= self.whole.visits
+        has = f" (the athlete has {counted_noun(there, 'day')})" if is_taken else ""
         return f"a {ORDINALS.get(self.whole.visits + 1, 'further')} day{has}"
 
     def _over(self, demand: RuleDemand) -> str:

@@ -11,9 +11,12 @@ from spotline.lint.solving.amounts import fewer_sets, more_sets, taken_out
 from spotline.lint.solving.candidates import Candidates
 from spotline.lint.solving.foresight import Foresight
 from spotline.lint.solving.search import Search, finished
+from spotline.lint.solving.solve import Ask, solve
 from spotline.lint.solving.steps import EditStep, together
+from spotline.tests.conftest import TODAY
 from spotline.tests.solving.faulty import FAULTS
 from spotline.tests.solving.test_solving import SMALL, repository, search_for
+from spotline.tests.solving.test_thirty import path_of
 
 assert repository  # the fixture holds here, too
 
@@ -79,7 +82,7 @@ def test_it_changes_no_answer_for_the_worse(case: str) -> None:
 
 
 def test_it_saves_reviews(monkeypatch: pytest.MonkeyPatch) -> None:
-    path = str(THIRTY / "01-too-little" / "strength.programme.yaml")
+    path = path_of("01-too-little")
     seeing = solve(path, TODAY, Ask())
     monkeypatch.setattr(Foresight, "breaks", lambda *_: frozenset())
     blind = solve(path, TODAY, Ask())

@@ -19,11 +19,10 @@ FOLDER = Path(__file__).parent / "impossible"
 
 SAID = {
     "arms": [
-        "As sessions go, 20 min holds 5 sets a week for each of biceps and triceps; 10 take about 40 "
-        "min, pairs of small lifts or a second day.",
+        "As sessions go, 20 min holds 4 sets a week for each of biceps, triceps and side shoulder; 10"
+        " take about 45 min, pairs of small lifts or a second day.",
         "For the same reason as line 12, demand-not-held.",
-        "As sessions go, 20 min holds 7 sets a week for each of triceps and side shoulder; 10 take "
-        "about 30 min, pairs of small lifts or a second day.",
+        "For the same reason as line 12, demand-not-held.",
     ],
     "caps": [
         "Every edit tried that clears it goes against at most 4 (`must hold`) for elbow extension "
@@ -35,8 +34,7 @@ SAID = {
         "under `days`.",
     ],
     "home": [
-        "With dumbbells and flat bench nothing at hand trains vertical pull; a band or a pull-up bar "
-        "would do.",
+        "With dumbbells and a flat bench nothing is a vertical pull; a band or a pull-up bar would do.",
     ],
     "legs": [
         "3 days a week with at least 48 h apart cannot be had on Monday, Tuesday and Wednesday: 2 "
@@ -48,8 +46,8 @@ SAID = {
         "be had in 30 min. It takes about 60 min or a second day.",
     ],
     "one-day": [
-        "16 sets a week for hamstrings cannot be had with at most 12 in Legs (session-sets-for-"
-        "muscle-high). It takes 16 in Legs or a second day (the athlete has 1).",
+        "16 sets a week for hamstrings cannot be had with at most 12 in Legs "
+        "(session-sets-for-muscle-high). It takes 16 in Legs or a second day (the athlete has 1 day).",
     ],
     "running": [
         "3 days a week with no two days running cannot be had on Monday, Saturday and Sunday: 2 would"
@@ -57,14 +55,12 @@ SAID = {
         "For the same reason as line 8, demand-not-held.",
     ],
     "season": [
-        "As sessions go, 20 min holds 8 sets a week for lower body; 12 take about 35 min, pairs of "
-        "small lifts or a second day.",
-        "As sessions go, 20 min holds 8 sets a week for upper body; 12 take about 35 min, pairs of "
-        "small lifts or a second day.",
+        "As sessions go, 20 min holds 7 sets a week for each of lower body and upper body; 12 take "
+        "about 35 min, pairs of small lifts or a second day.",
+        "For the same reason as line 12, demand-not-held.",
     ],
     "two-sessions": [
-        "3 days a week of back squat take as many days with a session; the week has 2. It takes a "
-        "further one.",
+        "3 days a week of back squat need 3 days with a session; the week has 2.",
     ],
 }
 
