@@ -177,9 +177,10 @@ class AtOnce:
 
     def _further(self) -> list[OpenSets]:
         """The sets of its lines after the first ones."""
-        capped = [one for one in self._lines if one.most is not None and one.entry is not None]
         return [
-            OpenSets(one.session, one.exercise, self._minutes_of(one.entry)[1], one.entry) for one in capped
+            OpenSets(one.session, one.exercise, self._minutes_of(one.entry)[1], one.entry)
+            for one in self._lines
+            if one.most is not None and one.entry is not None
         ]
 
     def _new(self) -> list[OpenSets]:

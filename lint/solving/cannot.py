@@ -97,15 +97,16 @@ class _Conflict:
         held = [self._cap(one) for one in self.caps[:MOST_NAMED]]
         where = _by_minutes([_has(one) for one in self.times]) if self.times else ""
         needs = self._needs()
-        if fits is None or not where or fits < 1:
+        fitting = int((fits or 0.0) + TINY)
+        if not fitting or not where:
             within = [*([f"in {where}"] if where else []), *([f"with {listed(held)}"] if held else [])]
             said = f"{_floors(self.floors)} cannot be had {' '.join(within)}"
-            is_told = fits is None or fits < 1 or int(fits + TINY) in [one.most for one in self.caps]
-            room = "" if is_told else f"; {sets_of(int(fits + TINY))} would fit"
+            is_told = not fitting or fitting in [one.most for one in self.caps]
+            room = "" if is_told else f"; {sets_of(fitting)} would fit"
             return [f"{said[:1].upper()}{said[1:]}{room}.", *([f"It takes {needs}."] if needs else [])]
         beside = f", with {listed(held)}," if held else ""
         takes = "hold" if len(self.times) > 1 else "holds"
-        said = f"As sessions go, {where}{beside} {takes} {sets_of(int(fits + TINY))} a week"
+        said = f"As sessions go, {where}{beside} {takes} {sets_of(fitting)} a week"
         said = f"{said} for {_groups(self.floors)}"
         return [f"{said}; {plain(asked.pop())} take {needs}." if needs else f"{said}."]
 

@@ -23,8 +23,8 @@ def sets_step_large(ledger: Ledger, limits: Limits) -> Iterator[RuleDemand]:
     kind, most = limits.name("counting"), limits.number("most")
     for week in ledger.weeks:
         back = weeks_before(ledger, week, limits)
-        told, told_before = _not_light(week), max((_not_light(one) for one in back), key=_now, default=None)
-        for group in week.groups() if told_before is not None else ():
+        told, told_before = _not_light(week), max(map(_not_light, back or (week,)), key=_now)
+        for group in week.groups() if back else ():
             if any(other.could_hold(areas=(group,)) for other in back):
                 continue
             now = sets_for(week, group, kind, end="middle", where=lambda entry: not is_light(entry))
