@@ -8,12 +8,10 @@ from ..lint.counting.counts import counted_lines
 from ..lint.counting.credits import TOTAL
 from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
-from ..lint.findings.finding import Amount, Related, found
+from ..lint.findings.finding import Amount, found
 from ..lint.model.naming import day_name, line_name
 from ..lint.wording.words import listed, says
-from .athlete_days import days_trained, of_days
-from .offers import moving
-from .shared import DAYS_A_WEEK, as_name, capital, free_day, is_cut_short
+from .shared import DAYS_A_WEEK, free_day, is_cut_short, of_days
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -133,10 +131,6 @@ ANOTHER_DAY = "Agree on another day with the athlete and write it under `days`, 
 """What to do where every day of the athlete's is taken."""
 
 
-def _joined(session: str) -> str:
-    return f"merge {as_name(session)} into another session, or drop it"
-
-
 def _shared_out(week: Week, session: str) -> str:
     """How a lift comes to a second day: by a further session of the week, else on a day that is free."""
     if len(week.visits) > 1:
@@ -165,76 +159,6 @@ def may_hide(week: Week, term: Term) -> bool:
     assert lift is not None
     unread = (entry.exercise for entry in week.unsure() if entry.exercise is not None)
     return any(exercise.is_close_to(lift) for exercise in unread) or bool(week.may_train(lift.actions))
-
-
-@rule(
-    "days-more-than-athlete",
-    family="schedule",
-    severity="warning",
-    confidence="fact",
-    why="The athlete has said when they can train; a session on another day is a session missed.",
-    sources=(),
-)
-def days_more_than_athlete(week: Week, ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
-    """More training days than the athlete has, or other ones.
-
-    Counts the days of a week that hold a session, one without a day for a day; wants no more of them than the
-    athlete's `days`, and none on a weekday that is not among those where weekdays are listed. Activities are
-    left alone, and so is the day of an event. So is the weekday of sessions that stand only in weeks with an
-    event, while other weeks have none: they were moved for it.
-
-    Flags:
-        programme: Four days
-        athlete: {name: Mara, days: [monday, tuesday, thursday, friday]}
-        sessions:
-          - session: Upper
-            day: [monday, thursday]
-            exercises: [{exercise: bench press, sets: 3, reps: 8}]
-          - session: Lower  # <- here
-            day: [tuesday, saturday]
-            exercises: [{exercise: leg press, sets: 3, reps: 8}]
-
-    Passes:
-        programme: Four days
-        athlete: {name: Mara, days: [monday, tuesday, thursday, friday]}
-        sessions:
-          - session: Upper
-            day: [monday, thursday]
-            exercises: [{exercise: bench press, sets: 3, reps: 8}]
-          - session: Lower
-            day: [tuesday, friday]
-            exercises: [{exercise: leg press, sets: 3, reps: 8}]
-    """
-    trained = days_trained(week, ledger)
-    if trained is None:
-        return
-    most, outside, sessions, has = trained.most, trained.outside, trained.sessions, trained.has
-    free = free_day(week)
-    if outside:
-        days, session = [day for day, _ in outside], outside[0][1]
-        counted = f"Training on {listed(days)}, not among the athlete's days"
-        change = (
-            f"Move {as_name(session.name)} to {free}" if free else f"No day is free: {_joined(session.name)}"
-        )
-    elif len(sessions) > most:
-        session = sessions[most]
-        counted = f"{of_days(len(sessions))} of training a week"
-        change = capital(_joined(session.name))
-    else:
-        return
-    yield found(
-        session.place,
-        f"{counted}.",
-        severity="note" if week.is_peak else "warning",
-        wanted=has if outside else f"the athlete's {has}",
-        change=f"{change}, or correct `days`.",
-        edits=moving(session, outside[0][0], free) if outside and free else (),
-        where=session.name,
-        subject="days",
-        amount=Amount(len(outside) or len(sessions), 0 if outside else most, "days"),
-        related=(Related(trained.athlete.place, f"the athlete's days: {has}"),),
-        excess=len(outside) or len(sessions),
-    )
 
 
 @rule(

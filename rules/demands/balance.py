@@ -41,7 +41,7 @@ if TYPE_CHECKING:
 @demands_of("antagonist-imbalance")
 def antagonist_imbalance(week: Week, ledger: Ledger, limits: Limits) -> Iterator[RuleDemand]:
     """Neither side of a pair with more than so many times the sets of the other."""
-    for pair in catalogue.pairs if week.is_typical() else ():
+    for pair in catalogue.pairs if week.is_typical() and week.phase != "in-season" else ():
         if all(week.means(side.area) for side in pair.sides):
             for more, less in (pair.sides, pair.sides[::-1]):
                 yield from _outdone(week, ledger, pair, more, less, limits)
@@ -69,7 +69,7 @@ def _outdone(
     both = within(-1, turn.tally, hard=True)
     near = limits.number("near" if pair.serious else "far")
     unless = [under(limits.number("fewest together") * len(turn.weeks), both), none_of(both[1][1])]
-    unless.append(under(0, within(1, turn.tally, hard=True)))
+    unless.append(under(max(limits.number("fewest apart"), 0), within(1, turn.tally, hard=True)))
     unless += [at_most(0, within(near, one, hard=False)) for one in (turn.tally, of_rota(week, ledger))]
     for term in week.programme.priority:
         muscles = set(catalogue.area(term.words) or ())

@@ -216,7 +216,8 @@ def pull_or_push_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator
     """Some of each direction in which the arms press and pull, where there is enough of them together."""
     turn, block = week.turn(), ledger.judged_with(week)
     goals = (*BUILDING, "general health")
-    if not week.is_typical() or week.phase == "return" or spares_an_arm(ledger):
+    is_kept_up = week.phase == "in-season" and not is_in_focus(week)
+    if not week.is_typical() or week.phase == "return" or is_kept_up or spares_an_arm(ledger):
         return
     upper = sets_of_actions(turn.tally, tuple(PRESSES_AND_PULLS), hard=True)
     unless = [under(limits.number("fewest together") * len(turn.weeks), upper)]

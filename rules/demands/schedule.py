@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from functools import partial
+
 from ...lint.counting.counts import NO_SETS
 from ...lint.counting.credits import credit
 from ...lint.engine.demands import (
@@ -15,7 +17,7 @@ from ...lint.engine.demands import (
     under,
 )
 from ..athlete_days import days_trained
-from ..before_events import events_on, is_heavy_leg_work, near_maximal, taken_by_an_activity
+from ..before_events import events_on, heaviest, near_maximal, taken_by_an_activity
 from ..hard_days import hard_days
 from ..shared import DAYS_A_WEEK
 from ..spacing import farthest, hours_between, is_daily_sport, is_free_order
@@ -166,7 +168,7 @@ def legs_heavy_before_event(ledger: Ledger, limits: Limits) -> Iterator[RuleDema
         ahead = [gap for gap in range(1, int(limits.number("days")) + 1) if number + gap in events]
         if not ahead or week.rehabilitation or (ahead[0] == 1 and number + 1 in close):
             continue
-        heavy = tally.all_sets(hard=True).where(lambda entry: is_heavy_leg_work(entry, limits))
+        heavy = tally.sets_where(partial(heaviest(ahead[0]), limits=limits), hard=True)
         yield under(limits.number("sets"), SetSum(tally, heavy, weight, "middle"))
 
 
