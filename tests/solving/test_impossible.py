@@ -46,8 +46,8 @@ SAID = {
         "be had in 30 min. It takes about 60 min or a second day.",
     ],
     "one-day": [
-        "16 sets a week for hamstrings cannot be had with at most 12 in Legs "
-        "(session-sets-for-muscle-high). It takes 16 in Legs or a second day (the athlete has 1 day).",
+        "19 sets a week for hamstrings cannot be had with at most 16 in Legs "
+        "(session-sets-for-muscle-high). It takes 19 in Legs or a second day (the athlete has 1 day).",
     ],
     "running": [
         "3 days a week with no two days running cannot be had on Monday, Saturday and Sunday: 2 would"
