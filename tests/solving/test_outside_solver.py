@@ -30,6 +30,9 @@ FAR = 1_000.0
 
 MOST_REFUSED = 60
 
+NOT_PLAIN = ("small 4", "small 7")
+"""Cases that no plain step clears: a session is moved, or a line goes on in some weeks."""
+
 CASES = {
     **{f"small {number}": case for number, case in enumerate(SMALL)},
     **{name: FAULTS[name] for name in ("chest over its limit", "much pressing")},
@@ -158,7 +161,7 @@ def test_the_solver_finds_the_same_least_cost(case: str) -> None:
     assert found
     is_plain = all(foresight.rows.is_plain(step) for step in found[0].steps)
     assert solved is not None or not is_plain
-    assert solved is not None or case == "small 4"  # days: no plain step moves a session
+    assert solved is not None or case in NOT_PLAIN
     if solved is not None:
         cost = tuple(sum(step.cost[at] for step in solved) for at in range(3))
         assert found[0].cost <= cost
