@@ -17,6 +17,7 @@ if TYPE_CHECKING:
     from ..lint.counting.week import Week
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import DraftFinding
+    from ..lint.model.athlete import Athlete
     from ..lint.model.sessions import Session
 
 
@@ -58,30 +59,11 @@ def days_more_than_athlete(week: Week, ledger: Ledger, limits: Limits) -> Iterat
             day: [tuesday, friday]
             exercises: [{exercise: leg press, sets: 3, reps: 8}]
     """
-    athlete = week.programme.athlete
-    if athlete is None or athlete.days is None:
+    trained = days_trained(week, ledger)
+    if trained is None:
         return
-    of_events = {day for day, _ in ledger.events()}
-    dated = [
-        (day_name(week.programme.starts, day), tally.visits[0].session)
-        for day, tally in week.days()
-        if _day_number(week, day) not in of_events
-    ]
-    sessions = [session for _, session in dated]
-    sessions += [visit.session for visit in week.visits if not visit.day]
+    most, outside, sessions, has = trained.most, trained.outside, trained.sessions, trained.has
     free = free_day(week)
-    if isinstance(athlete.days, int):
-        most, outside, has = athlete.days, [], of_days(athlete.days)
-    else:
-        most = len(set(athlete.days))
-        moved = _moved_for_an_event(ledger, of_events)
-        for_once = _moved_for_once(week)
-        outside = [
-            (day, session)
-            for day, session in dated
-            if day.lower() not in athlete.days and session not in moved and day not in for_once
-        ]
-        has = listed([day.capitalize() for day in athlete.days])
     if outside:
         days, session = [day for day, _ in outside], outside[0][1]
         counted = f"Training on {listed(days)}, not among the athlete's days"
@@ -104,9 +86,51 @@ def days_more_than_athlete(week: Week, ledger: Ledger, limits: Limits) -> Iterat
         where=session.name,
         subject="days",
         amount=Amount(len(outside) or len(sessions), 0 if outside else most, "days"),
-        related=(Related(athlete.place, f"the athlete's days: {has}"),),
+        related=(Related(trained.athlete.place, f"the athlete's days: {has}"),),
         excess=len(outside) or len(sessions),
     )
+
+
+class DaysTrained:
+    """The days of a week against those of its athlete: at ``most`` so many, ``has`` in words.
+
+    ``sessions`` holds one for each day, ``outside`` those on weekdays that are not listed, with the weekday.
+    """
+
+    def __init__(self, athlete: Athlete, most: int, has: str) -> None:
+        self.athlete = athlete
+        self.most = most
+        self.has = has
+        self.sessions: list[Session] = []
+        self.outside: list[tuple[str, Session]] = []
+
+
+def days_trained(week: Week, ledger: Ledger) -> DaysTrained | None:
+    """The days of a week against those of the athlete; None where nobody says on which they can train."""
+    athlete = week.programme.athlete
+    if athlete is None or athlete.days is None:
+        return None
+    of_events = {day for day, _ in ledger.events()}
+    dated = [
+        (day_name(week.programme.starts, day), tally.visits[0].session)
+        for day, tally in week.days()
+        if _day_number(week, day) not in of_events
+    ]
+    if isinstance(athlete.days, int):
+        found = DaysTrained(athlete, athlete.days, of_days(athlete.days))
+    else:
+        has = listed([day.capitalize() for day in athlete.days])
+        found = DaysTrained(athlete, len(set(athlete.days)), has)
+        moved = _moved_for_an_event(ledger, of_events)
+        for_once = _moved_for_once(week)
+        found.outside = [
+            (day, session)
+            for day, session in dated
+            if day.lower() not in athlete.days and session not in moved and day not in for_once
+        ]
+    found.sessions = [session for _, session in dated]
+    found.sessions += [visit.session for visit in week.visits if not visit.day]
+    return found
 
 
 def _day_number(week: Week, day: int) -> int:

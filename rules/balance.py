@@ -21,6 +21,7 @@ if TYPE_CHECKING:
     from ..lint.body.catalogue import Pair, Side
     from ..lint.counting.counts import Count
     from ..lint.counting.ledger import Ledger
+    from ..lint.counting.set_group import SetGroup
     from ..lint.counting.tally import Tally
     from ..lint.counting.week import Week
     from ..lint.engine.limits import Limits
@@ -135,13 +136,14 @@ def _judged(week: Week, ledger: Ledger, pair: Pair, limits: Limits) -> Iterator[
         or more.middle - less.middle < limits.number("fewest apart")
     ):
         return
-    if not all(_is_uneven(tally, pair, limits) for tally in (turn.tally, _of_rota(week, ledger))):
+    if not all(_is_uneven(tally, strong, weak, most) for tally in (turn.tally, of_rota(week, ledger))):
         return
     if _is_meant(week, more, less):
         return
-    built = week.builds(weak.area) or week.builds(strong.area)
-    if not built and (pair.serious or ratio <= limits.number("elsewhere") or _is_about_lifts(ledger, limits)):
+    allowed = limit_of(week, ledger, pair, limits)
+    if allowed is None or ratio <= allowed:
         return
+    built = week.builds(weak.area) or week.builds(strong.area)
     serious: Severity = "warning" if built and pair.serious and ratio > limits.number("far") else "note"
     line = more.lines()[0][0]
     yield found(
@@ -181,9 +183,22 @@ def _is_meant(week: Week, more: Count, less: Count) -> bool:
 
 def _for_any(count: Count, muscles: set[str]) -> float:
     """The sets that train any of some muscles directly."""
-    return count.where(
-        lambda entry: entry.exercise is not None and not muscles.isdisjoint(entry.exercise.direct)
-    ).middle
+    return count.where(lambda entry: trains_any(entry, muscles)).middle
+
+
+def trains_any(entry: SetGroup, muscles: set[str]) -> bool:
+    """Whether it trains one of some muscles directly."""
+    return entry.exercise is not None and not muscles.isdisjoint(entry.exercise.direct)
+
+
+def limit_of(week: Week, ledger: Ledger, pair: Pair, limits: Limits) -> float | None:
+    """How many times the sets of the other a side may have; None where nobody asks."""
+    most = limits.number("near" if pair.serious else "far")
+    if any(week.builds(side.area) for side in pair.sides):
+        return most
+    if pair.serious or _is_about_lifts(ledger, limits):
+        return None
+    return max(most, limits.number("elsewhere"))
 
 
 def _is_about_lifts(ledger: Ledger, limits: Limits) -> bool:
@@ -194,15 +209,15 @@ def _is_about_lifts(ledger: Ledger, limits: Limits) -> bool:
     return any(says(limits.names("meets"), event.name) for _, event in ledger.events())
 
 
-def _of_rota(week: Week, ledger: Ledger) -> Tally:
+def of_rota(week: Week, ledger: Ledger) -> Tally:
     """A turn of the week's rotation, or all the blocks of one week that follow one another with it."""
     return ledger.judged_with(week) if week.block.weeks == 1 else week.turn().tally
 
 
-def _is_uneven(tally: Tally, pair: Pair, limits: Limits) -> bool:
+def _is_uneven(tally: Tally, strong: Side, weak: Side, most: float) -> bool:
     """Whether all sets say so too, the easy ones with them: which of them are hard is often worked out."""
-    less, more = sorted(tally.for_actions(side.trained_by).middle for side in pair.sides)
-    return not less or more / less > limits.number("near" if pair.serious else "far")
+    more, less = (tally.for_actions(side.trained_by).middle for side in (strong, weak))
+    return more > most * less
 
 
 def _evened(week: Week, more: Count, less: Count, weak: Side, most: float) -> str:

@@ -17,7 +17,7 @@ from .shared import LIFTS_OF_PARTS, also, as_name, capital, is_test, named_at, n
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Iterator
+    from collections.abc import Callable, Iterator
 
     from ..lint.body.catalogue import Exercise
     from ..lint.counting.ledger import Ledger
@@ -98,21 +98,15 @@ def legs_heavy_before_event(ledger: Ledger, limits: Limits) -> Iterator[DraftFin
             exercises: [{exercise: back squat, sets: 4, reps: 5}]
           - {activity: match, day: saturday}
     """
-    events = _events(ledger, limits)
+    events = events_on(ledger, limits)
     if not events:
         return
-    areas = limits.names("areas")
-    close = {
-        number
-        for number, _, activity in ledger.activities()
-        if any(group in areas for group in loaded(activity, limits))
-    }
+    close = taken_by_an_activity(ledger, limits)
     for number, week, tally in ledger.training_days():
         ahead = [gap for gap in range(1, int(limits.number("days")) + 1) if number + gap in events]
         if not ahead or week.rehabilitation or (ahead[0] == 1 and number + 1 in close):
             continue
-        heaviest = _is_heavy_leg_work if ahead[0] == 1 else _is_surely_heavy
-        heavy = tally.sets_where(partial(heaviest, limits=limits), hard=True)
+        heavy = tally.sets_where(partial(heaviest(ahead[0]), limits=limits), hard=True)
         if heavy.middle < limits.number("sets"):
             continue
         line = heavy.lines()[0][0]
@@ -132,6 +126,16 @@ def legs_heavy_before_event(ledger: Ledger, limits: Limits) -> Iterator[DraftFin
             weeks=(week.number,),
             excess=heavy.high,
         )
+
+
+def taken_by_an_activity(ledger: Ledger, limits: Limits) -> set[int]:
+    """The days with an activity that loads the legs high."""
+    areas = limits.names("areas")
+    return {
+        number
+        for number, _, activity in ledger.activities()
+        if any(group in areas for group in loaded(activity, limits))
+    }
 
 
 @rule(
@@ -186,6 +190,15 @@ def near_maximal_before_event(ledger: Ledger, limits: Limits) -> Iterator[DraftF
             day: thursday
             exercises: [{exercise: deadlift, sets: 2, reps: 1, load: 70 %}]
     """
+    for number, week, on, event, close in near_maximal(ledger, limits):
+        if close and not week.rehabilitation:
+            yield _too_heavy(close, week, number, on, event.name, limits)
+
+
+def near_maximal(ledger: Ledger, limits: Limits) -> Iterator[tuple[int, Week, int, Event, list[SetGroup]]]:
+    """Each training day before each event at which lifts are tried, with the day of the event, and with the
+    all but maximal sets of these lifts.
+    """
     days = ledger.training_days()
     for on, event in ledger.events():
         if not says(limits.names("events"), event.name):
@@ -199,8 +212,7 @@ def near_maximal_before_event(ledger: Ledger, limits: Limits) -> Iterator[DraftF
                 and _is_near_maximal(entry, limits)
                 and (any(_is_of(entry, lift) for lift in tried) or (not tried and not is_test(entry)))
             ]
-            if close and not week.rehabilitation:
-                yield _too_heavy(close, week, number, on, event.name, limits)
+            yield number, week, on, event, close
 
 
 def _how_long_before(entry: SetGroup) -> str:
@@ -253,7 +265,7 @@ def _too_heavy(
     )
 
 
-def _events(ledger: Ledger, limits: Limits) -> dict[int, str]:
+def events_on(ledger: Ledger, limits: Limits) -> dict[int, str]:
     """Names of dated events, and of activities that are one, by the number of their day."""
     named = {
         number: activity.name
@@ -277,6 +289,11 @@ def _says_how_heavy(entry: SetGroup) -> bool:
 
 HEAVY_FROM, LEFT = 80, 2
 """% of the best lift from which, and repetitions left up to which, a set tires for days (common practice)."""
+
+
+def heaviest(days: int) -> Callable[[SetGroup, Limits], bool]:
+    """What leg work is too heavy so many days before an event."""
+    return _is_heavy_leg_work if days == 1 else _is_surely_heavy
 
 
 def _is_surely_heavy(entry: SetGroup, limits: Limits) -> bool:

@@ -149,7 +149,7 @@ def calf_work_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator[Dr
     """
     if week.programme.goal not in ("", *limits.names("goals")) or not week.is_typical():
         return
-    if not _means_whole_legs(week):
+    if not means_whole_legs(week):
         return
     legs, block = week.for_actions(LEG_WORK, hard=True), ledger.judged_with(week)
     if not legs or block.brings("calves", TOTAL) or block.could_hold(areas=("calves",)):
@@ -168,7 +168,7 @@ def calf_work_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator[Dr
     )
 
 
-def _means_whole_legs(week: Week) -> bool:
+def means_whole_legs(week: Week) -> bool:
     """Whether an area in the focus, or a priority, holds the thighs and the calves."""
     named = [*(week.block.focus or week.programme.focus), *week.programme.priority]
     wanted = {*catalogue.groups["quadriceps"], *catalogue.groups["calves"]}

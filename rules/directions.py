@@ -10,6 +10,7 @@ from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, found
 from ..lint.wording.words import listed, says, sets_of
 from .beside import in_the_sport
+from .leg_coverage import is_in_focus
 from .offers import adding_each
 from .shared import (
     added_for_each,
@@ -24,7 +25,7 @@ from .shared import (
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Iterator
+    from collections.abc import Iterable, Iterator
 
     from ..lint.counting.ledger import Ledger
     from ..lint.counting.set_group import SetGroup
@@ -100,28 +101,29 @@ def pull_or_push_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator
         return
     goals = (*BUILDING, "general health")
     block = ledger.judged_with(week)
-    in_focus = week.block.focus or week.programme.focus or week.programme.priority
     missing = [
         direction
         for direction, area in PRESSES_AND_PULLS.items()
         if week.builds(area, goals)
         and not (block.for_actions((direction,)) or block.leaves_open((direction,)))
-        and not any(_goes_fast(entry, direction) for _, entry in block.entries())
+        and not any(goes_fast(entry, direction) for _, entry in block.entries())
     ]
-    if not missing or (not in_focus and block.for_actions(PRESSES_AND_PULLS, hard=True).from_one_line()):
+    pressing = block.for_actions(PRESSES_AND_PULLS, hard=True)
+    if not missing or (not is_in_focus(week) and pressing.from_one_line()):
         return
-    if "horizontal pull" in missing and _rows_on_a_machine(block, ledger):
+    if "horizontal pull" in missing and rows_on_a_machine(block, ledger):
         missing.remove("horizontal pull")
-    if ledger.programme.goal == "general health" and not _needs_vertical(missing, ledger):
+    if ledger.programme.goal == "general health" and not is_vertical_asked(missing, ledger):
         missing = [direction for direction in missing if not direction.startswith("vertical")]
     if "vertical push" in missing and block.brings("side shoulder", DIRECT):
         missing.remove("vertical push")
-    if week.phase == "return" or (week.phase == "in-season" and not in_focus) or _spares_an_arm(ledger):
+    is_kept_up = week.phase == "in-season" and not is_in_focus(week)
+    if week.phase == "return" or is_kept_up or spares_an_arm(ledger):
         return
-    if not in_focus:
+    if not is_in_focus(week):
         in_sport = in_the_sport(ledger)
         missing = [direction for direction in missing if direction not in in_sport]
-    missing = [direction for direction in missing if _can_be_had(direction, week, ledger)]
+    missing = [direction for direction in missing if can_be_had(direction, week, ledger)]
     if missing:
         wanted = {one: serves(one) for one in missing}
         open_still = unless(block, missing, does=f"{'is' if len(missing) == 1 else 'are'} one")
@@ -141,7 +143,7 @@ def pull_or_push_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator
         )
 
 
-def _rows_on_a_machine(block: Tally, ledger: Ledger) -> bool:
+def rows_on_a_machine(block: Tally, ledger: Ledger) -> bool:
     """Whether intervals are rowed: no hard sets, but all that coaches ask of a horizontal pull for health."""
     from ..lint.counting.endurance import endurance_named
 
@@ -153,7 +155,7 @@ def _rows_on_a_machine(block: Tally, ledger: Ledger) -> bool:
     return any(exercise is not None and exercise.name == ROWED for exercise in rowed)
 
 
-def _goes_fast(entry: SetGroup, direction: str) -> bool:
+def goes_fast(entry: SetGroup, direction: str) -> bool:
     """Whether a throw presses or pulls in a direction: it counts as one where a pattern is asked for."""
     exercise = entry.exercise
     if exercise is None or exercise.pattern != "throw" or not entry.is_done:
@@ -175,7 +177,7 @@ ARM_WORDS = (
 """Words in a restriction by which somebody spares the upper body: what is left out is left out for that."""
 
 
-def _spares_an_arm(ledger: Ledger) -> bool:
+def spares_an_arm(ledger: Ledger) -> bool:
     """Whether the athlete spares something of the upper body in the programme."""
     return any(says(ARM_WORDS, one.subject.words) for one in ledger.header.spared())
 
@@ -199,14 +201,14 @@ OLDER = 65
 """Years from which health guidelines speak of older adults."""
 
 
-def _needs_vertical(missing: list[str], ledger: Ledger) -> bool:
+def is_vertical_asked(missing: Iterable[str], ledger: Ledger) -> bool:
     """Whether health asks for a vertical direction: not of novices and older people; one of two will do."""
     age = ledger.athlete.age if ledger.athlete else None
     both = sum(direction.startswith("vertical") for direction in missing) > 1
     return both and ledger.level != "novice" and not (age is not None and age >= OLDER)
 
 
-def _can_be_had(direction: str, week: Week, ledger: Ledger) -> bool:
+def can_be_had(direction: str, week: Week, ledger: Ledger) -> bool:
     """Whether no note rules a direction out, and something serves it that the athlete has and may do."""
     programme, header = ledger.programme, ledger.header
     if direction.startswith("vertical") and says(ON_THE_ROAD, programme.name, programme.note):

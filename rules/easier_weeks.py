@@ -273,11 +273,8 @@ def return_week_not_lighter(ledger: Ledger, limits: Limits) -> Iterator[DraftFin
           - session: Lower
             exercises: [{exercise: back squat, sets: {1: 2, 2-3: 3}, reps: 8, rir: 3}]
     """
-    for week in ledger.weeks:
-        if not week.first_back or week.rehabilitation or not week.all_sets():
-            continue
-        later = _rest_of_return(ledger, week)
-        if not later or any(ledger.recall(is_easier, week, other, limits) for other in later):
+    for week, later in returns(ledger):
+        if any(ledger.recall(is_easier, week, other, limits) for other in later):
             continue
         if says(limits.names("easy words"), ledger.programme.note, *notes_on_week(week)):
             continue
@@ -294,6 +291,15 @@ def return_week_not_lighter(ledger: Ledger, limits: Limits) -> Iterator[DraftFin
             related=counted_lines(count),
             weeks=(week.number,),
         )
+
+
+def returns(ledger: Ledger) -> Iterator[tuple[Week, list[Week]]]:
+    """Each first week back that holds any sets, with the weeks that it is held against."""
+    for week in ledger.weeks:
+        if week.first_back and not week.rehabilitation and week.all_sets():
+            later = _rest_of_return(ledger, week)
+            if later:
+                yield week, later
 
 
 def _rest_of_return(ledger: Ledger, first: Week) -> list[Week]:

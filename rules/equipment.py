@@ -133,6 +133,13 @@ def equipment_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
               - {exercise: dumbbell bench press, sets: 3, reps: 10}
               - {exercise: goblet squat, sets: 3, reps: 10}
     """
+    for at, lacking in lacking_at(ledger, limits):
+        if lacking:
+            yield _missing(ledger, limits, at, lacking)
+
+
+def lacking_at(ledger: Ledger, limits: Limits) -> Iterator[tuple[str, Lacking]]:
+    """Each place whose equipment is listed, and the lines that take what it lacks."""
     always = limits.names("always there")
     for at in dict.fromkeys(visit.at for visit in ledger.visits):
         own = ledger.header.pieces(at)
@@ -157,8 +164,7 @@ def equipment_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
                 or _has_another_form(pieces, entry, exercise, listed_pieces, always)
             ):
                 lacking.setdefault(entry.prescription, (entry, exercise, pieces))
-        if lacking:
-            yield _missing(ledger, limits, at, lacking)
+        yield at, lacking
 
 
 def _of_the_others(ledger: Ledger) -> frozenset[str]:

@@ -45,7 +45,7 @@ class Excess:
     """
 
     def __init__(self, tally: Tally, group: str, kind: str, limit: float, *, stations: bool = True) -> None:
-        held = _is_held_against if stations else _is_no_station
+        held = is_held_against if stations else is_no_station
         self.group = group
         self.kind = kind
         self.limit = limit
@@ -70,7 +70,8 @@ class Excess:
         return crossing(self.count, self.limit)
 
 
-def _is_held_against(entry: SetGroup) -> bool:
+def is_held_against(entry: SetGroup) -> bool:
+    """Whether its sets are held against a limit: their number and how hard they are is known."""
     if are_rounds_estimated(entry) or entry.work.distance is not None or _goes_by_seconds(entry):
         return False
     return not entry.prescription.on_clock or entry.effort.reserve is not None
@@ -82,9 +83,10 @@ def _goes_by_seconds(entry: SetGroup) -> bool:
     return paired is not None and paired.clock is not None and paired.clock.on is not None
 
 
-def _is_no_station(entry: SetGroup) -> bool:
+def is_no_station(entry: SetGroup) -> bool:
+    """Whether its sets are held against a limit in a session: they are no rounds of a circuit."""
     paired = entry.prescription.paired
-    return _is_held_against(entry) and (paired is None or paired.kind != "circuit")
+    return is_held_against(entry) and (paired is None or paired.kind != "circuit")
 
 
 def are_rounds_estimated(entry: SetGroup) -> bool:

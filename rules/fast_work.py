@@ -83,10 +83,10 @@ def fast_work_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
         return
     typical, sets = ledger.typical_weeks(), ledger.all_sets()
     power = Range(limits.number("lightest"), limits.number("heaviest"))
-    if not typical or not sets or any(_may_be_fast(entry, power) for entry in ledger.unsure()):
+    if not typical or not sets or any(may_be_fast(entry, power) for entry in ledger.unsure()):
         return
     words = limits.names("words")
-    if sets.where(lambda entry: _is_fast(entry, power)) or _calls_it_fast(ledger, words):
+    if sets.where(lambda entry: is_fast(entry, power)) or calls_it_fast(ledger, words):
         return
     fast = suggested(ledger.header, _is_meant(ledger), FAST_KINDS)
     yield found(
@@ -109,20 +109,20 @@ def _is_meant(ledger: Ledger) -> Callable[[Exercise], bool]:
     return lambda exercise: any(weeks[0].means(muscle) for muscle in exercise.direct)
 
 
-def _is_fast(entry: SetGroup, power: Range) -> bool:
+def is_fast(entry: SetGroup, power: Range) -> bool:
     """Whether sets are done fast by their kind or tempo, or the load is one for power."""
     fast_kind = entry.exercise is not None and entry.exercise.kind in FAST_KINDS
     percent = entry.percent
     return fast_kind or entry.fast_tempo or (percent is not None and percent.meets(power))
 
 
-def _may_be_fast(entry: SetGroup, power: Range) -> bool:
+def may_be_fast(entry: SetGroup, power: Range) -> bool:
     """Whether a line that cannot be counted is fast by what is known of it."""
     slip = entry.programme.known.slip_of(entry.name) if entry.exercise is None else None
-    return _is_fast(entry, power) or (slip is not None and slip.kind in FAST_KINDS)
+    return is_fast(entry, power) or (slip is not None and slip.kind in FAST_KINDS)
 
 
-def _calls_it_fast(ledger: Ledger, words: tuple[str, ...]) -> bool:
+def calls_it_fast(ledger: Ledger, words: tuple[str, ...]) -> bool:
     """Whether a name or note of an activity or a line, or a note above it, holds one of these words."""
     programme = ledger.programme
     texts = [programme.note]

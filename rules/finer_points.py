@@ -59,9 +59,15 @@ class FinerPoint:
     def is_reached(self, tally: Tally) -> bool:
         """Whether any set reaches it, or a line that cannot be counted may."""
         if self.actions:
-            return bool(tally.for_actions(self.actions)) or tally.could_hold(actions=self.actions)
-        at_length = self._is_at_length if self.length else None
-        return tally.brings(self.area, self.count, at_length) or tally.could_hold(areas=(self.area,))
+            return bool(tally.for_actions(self.actions)) or self.may_be_reached(tally)
+        at_length = self.is_at_length if self.length else None
+        return tally.brings(self.area, self.count, at_length) or self.may_be_reached(tally)
+
+    def may_be_reached(self, tally: Tally) -> bool:
+        """Whether a line that cannot be counted may reach it."""
+        return (
+            tally.could_hold(actions=self.actions) if self.actions else tally.could_hold(areas=(self.area,))
+        )
 
     def is_trained_by(self, exercise: Exercise) -> bool:
         """Whether an exercise trains it directly, and little else."""
@@ -73,7 +79,8 @@ class FinerPoint:
             return False
         return not self.length or exercise.lengths.get(self.area) == self.length
 
-    def _is_at_length(self, entry: SetGroup) -> bool:
+    def is_at_length(self, entry: SetGroup) -> bool:
+        """Whether a group of sets works the area at the length that is asked for."""
         return entry.exercise is not None and entry.exercise.lengths.get(self.area) == self.length
 
 
@@ -225,7 +232,7 @@ def finer_points_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFindin
     missing: list[tuple[FinerPoint, Count]] = []
     typical = ledger.typical_weeks()
     for point in FINER_POINTS:
-        if point.name not in limits.names("points") or not _is_wanted(ledger, point):
+        if point.name not in limits.names("points") or not is_wanted(ledger, point):
             continue
         weeks = [week for week in typical if week.means(point.about)]
         counts = [week.sets(point.parent, limits.name("counting")) for week in weeks]
@@ -256,7 +263,7 @@ def finer_points_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFindin
     )
 
 
-def _is_wanted(ledger: Ledger, point: FinerPoint) -> bool:
+def is_wanted(ledger: Ledger, point: FinerPoint) -> bool:
     """Whether a programme for size names what the point is about: among its priorities, else in its focus."""
     goal, priority = ledger.programme.goal, ledger.programme.priority
     if goal not in BUILDING or not (priority or goal):

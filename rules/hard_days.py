@@ -35,16 +35,16 @@ HARD_ACTIVITY = Option(
 class HardWork:
     """What makes a day hard for a group: its hard sets, those that fail where enough do; or an activity.
 
-    ``surely`` says whether enough of the sets are hard and heavy whatever comes next to them.
+    ``sure`` are those of the sets that are hard and heavy whatever comes next to them, where enough are.
     """
 
     def __init__(
-        self, sets: Count | None, failing: Count | None, activity: str = "", *, surely: bool = False
+        self, sets: Count | None, failing: Count | None, activity: str = "", sure: Count | None = None
     ) -> None:
         self.sets = sets
         self.failing = failing
         self.activity = activity
-        self.surely = surely
+        self.sure = sure
 
 
 Hard = dict[tuple[str, str], "HardWork"]
@@ -155,7 +155,9 @@ def _hard_groups(day: Tally, limits: Limits, most_left: float) -> Hard:
                 failing = to_failure.of(sets)
                 surely = _their_own(sure.of(sets), limits) if group == "adductors" else sure.of(sets)
                 work = HardWork(
-                    sets, failing if failing.middle >= least else None, surely=surely.middle >= least
+                    sets,
+                    failing if failing.middle >= least else None,
+                    sure=surely if surely.middle >= least else None,
                 )
                 hard.update({(group, side): work for side in sides})
     return hard

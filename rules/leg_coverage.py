@@ -80,7 +80,7 @@ def knee_flexion_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator
               - {exercise: stiff-leg deadlift, sets: 3, reps: 8}
               - {exercise: seated leg curl, sets: 1, reps: 12}
     """
-    if not _legs_lack(week, ledger, "knee flexion") or _is_ruled_out(week, ledger, NO_CURL):
+    if not _legs_lack(week, ledger, "knee flexion") or is_ruled_out(week, ledger, NO_CURL):
         return
     turn, part = week.turn(), _part(week, ledger)
     hinges, legs = turn.tally.for_actions(("hip hinge",)), turn.tally.for_actions(LEG_WORK, hard=True)
@@ -186,7 +186,7 @@ def hip_hinge_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator[Dr
 
 def _lacks_hinge(week: Week, ledger: Ledger) -> bool:
     """Whether a week that trains the legs lacks a hinge, and no note leaves it out."""
-    return _legs_lack(week, ledger, "hip hinge", (*BUILDING, "strength")) and not _is_ruled_out(
+    return _legs_lack(week, ledger, "hip hinge", (*BUILDING, "strength")) and not is_ruled_out(
         week, ledger, NO_HINGE
     )
 
@@ -243,7 +243,7 @@ def _line_in(session: Session, *counts: Count) -> Prescription:
     return next(line for count in counts for line, _ in count.lines() if line.session is session)
 
 
-def _is_ruled_out(week: Week, ledger: Ledger, words: Collection[str]) -> bool:
+def is_ruled_out(week: Week, ledger: Ledger, words: Collection[str]) -> bool:
     """Whether a note says that something is left out on purpose."""
     athlete = ledger.athlete.note if ledger.athlete else ""
     return says(
@@ -283,21 +283,27 @@ def _legs_lack(week: Week, ledger: Ledger, action: str, goals: Collection[str] =
     Two lines train the legs, or one where focus or priorities name them: a single exercise beside other work
     is no training of the legs.
     """
-    if not week.is_typical() or not week.builds("hamstrings", goals):
+    if not asks_for_hamstrings(week, goals):
         return False
-    if week.phase == "in-season" and not (week.programme.priority or week.programme.focus):
-        return False  # keeping up is enough
     if action == "knee flexion" and not week.programme.goal and _is_lifted_heavy(week):
         return False
     block = ledger.judged_with(week)
     return (
         bool(week.turn().tally.for_actions(LEG_WORK, hard=True))
         and not (block.for_actions((action,)) or block.leaves_open(actions=(action,)))
-        and (_in_focus(week) or not block.for_actions(LEG_WORK, hard=True).from_one_line())
+        and (is_in_focus(week) or not block.for_actions(LEG_WORK, hard=True).from_one_line())
     )
 
 
-def _in_focus(week: Week) -> bool:
+def asks_for_hamstrings(week: Week, goals: Collection[str]) -> bool:
+    """Whether a week is typical, and hamstrings are to be built in it: in season keeping up is enough."""
+    if week.phase == "in-season" and not (week.programme.priority or week.programme.focus):
+        return False
+    return week.is_typical() and week.builds("hamstrings", goals)
+
+
+def is_in_focus(week: Week) -> bool:
+    """Whether the block or the programme names anything in its focus or among its priorities."""
     return bool(week.block.focus or week.programme.focus or week.programme.priority)
 
 
@@ -355,19 +361,13 @@ def nordics_too_rare(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
               - {exercise: Nordic curl, sets: {1: 2, 2-4: 0, 5: 2, 6: 0}, reps: 5}
     """
     names = limits.names("exercises")
-    if not any(_is_one_of(entries[0], names) for entries in ledger.lifts().values()):
+    if not any(is_one_of(entries[0], names) for entries in ledger.lifts().values()):
         return
-    sessions = ledger.how_often(lambda entry: _is_one_of(entry, names))
+    sessions = ledger.how_often(lambda entry: is_one_of(entry, names))
     weeks = len(ledger.weeks)
-    prepared = any(
-        name.casefold() in term.words.casefold()
-        for session in ledger.programme.sessions()
-        for term in session.preparation
-        for name in names
-    )
-    if prepared or ledger.could_hold(actions=("knee flexion",)):
+    if are_prepared(ledger, names) or ledger.could_hold(actions=("knee flexion",)):
         return
-    counted = ledger.sets_where(lambda entry: _is_one_of(entry, names))
+    counted = ledger.sets_where(lambda entry: is_one_of(entry, names))
     apart = weeks / sessions
     if apart > limits.number("weeks"):
         yield found(
@@ -382,5 +382,16 @@ def nordics_too_rare(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
         )
 
 
-def _is_one_of(entry: SetGroup, names: tuple[str, ...]) -> bool:
+def are_prepared(ledger: Ledger, names: tuple[str, ...]) -> bool:
+    """Whether a session names one of some exercises in its preparation."""
+    return any(
+        name.casefold() in term.words.casefold()
+        for session in ledger.programme.sessions()
+        for term in session.preparation
+        for name in names
+    )
+
+
+def is_one_of(entry: SetGroup, names: tuple[str, ...]) -> bool:
+    """Whether a group of sets is of one of some exercises."""
     return entry.exercise is not None and entry.exercise.name in names

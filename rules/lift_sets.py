@@ -81,8 +81,8 @@ def lift_sets_under_floor(ledger: Ledger, limits: Limits) -> Iterator[DraftFindi
     if ledger.programme.goal != "strength" or not weeks:
         return
     typical, least = ledger.of_weeks(weeks), limits.number("least")
-    for lift, (name, place) in _main_lifts(ledger).items():
-        sets = _of_lift(typical, lift, limits)
+    for lift, (name, place) in main_lifts(ledger).items():
+        sets = of_lift(typical, lift, limits)
         average = sets.low / len(weeks)
         if average >= least or typical.leaves_open(lift.actions):
             continue
@@ -114,7 +114,7 @@ def _given_a_set(ledger: Ledger, lift: Exercise) -> Offer:
     return in_one_edit("add a set in each week that has none", [writing(at, "1") for at in empty.values()])
 
 
-def _main_lifts(ledger: Ledger) -> dict[Exercise, tuple[str, Place]]:
+def main_lifts(ledger: Ledger) -> dict[Exercise, tuple[str, Place]]:
     """Lifts that a programme for strength is about, as the coach wrote them: priorities, and those loaded in
     percent of a best lift on file. Work done for speed is none of them: it is never hard.
     """
@@ -133,7 +133,7 @@ def _main_lifts(ledger: Ledger) -> dict[Exercise, tuple[str, Place]]:
     return lifts
 
 
-def _of_lift(tally: Tally, lift: Exercise, limits: Limits) -> Count:
+def of_lift(tally: Tally, lift: Exercise, limits: Limits) -> Count:
     """Hard sets of a lift and its close variants, and heavy ones."""
     least = limits.number("heavy")
     return tally.sets_where(
@@ -156,7 +156,7 @@ def _with_load(tally: Tally, lift: Exercise) -> Count:
 
 def _without(weeks: list[Week], lift: Exercise, limits: Limits) -> list[int]:
     """The weeks with fewest sets of a lift: those that have none, where there are any."""
-    sets = {week.number: _of_lift(week, lift, limits).low for week in weeks}
+    sets = {week.number: of_lift(week, lift, limits).low for week in weeks}
     return [number for number, count in sets.items() if count == min(sets.values())]
 
 

@@ -84,11 +84,7 @@ def two_legged_only(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
               - {exercise: seated leg curl, sets: 3, reps: 10}
     """
     sport = ledger.athlete.sport if ledger.athlete else ""
-    said = sport.casefold()
-    is_seated = any(part.startswith(SEATED) for part in said.replace("-", " ").split())
-    if is_seated or not any(word in said for word in limits.names("sports")):
-        return
-    if any(_on_one_leg(entry) for _, entry in ledger.entries()):
+    if not is_for_one_leg(ledger, limits) or any(is_on_one_leg(entry) for _, entry in ledger.entries()):
         return
     for block in ledger.programme.blocks:
         meant = [week for week in ledger.typical_weeks() if week.block is block and week.means("legs")]
@@ -117,16 +113,23 @@ def two_legged_only(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
         )
 
 
+def is_for_one_leg(ledger: Ledger, limits: Limits) -> bool:
+    """Whether the athlete's sport loads one leg at a time, and is not done sitting."""
+    said = ledger.athlete.sport.casefold() if ledger.athlete else ""
+    is_seated = any(part.startswith(SEATED) for part in said.replace("-", " ").split())
+    return not is_seated and any(word in said for word in limits.names("sports"))
+
+
 def _trains_one_leg(exercise: Exercise) -> bool:
     return exercise.unilateral and serves(*LEG_WORK)(exercise)
 
 
-def _on_one_leg(entry: SetGroup) -> bool:
+def is_on_one_leg(entry: SetGroup) -> bool:
     """Whether one side works alone, in the legs or through the hips."""
     exercise = entry.exercise
     if exercise is None or not entry.is_done:
         return False
-    return (entry.work.side != "" or exercise.unilateral) and bool(_LOWER.intersection(exercise.direct))
+    return (entry.work.side != "" or exercise.unilateral) and bool(LOWER.intersection(exercise.direct))
 
 
-_LOWER = frozenset(catalogue.area("lower body") or ())
+LOWER = frozenset(catalogue.area("lower body") or ())

@@ -6,6 +6,7 @@ from ..lint.body import catalogue
 from ..lint.body.catalogue import PATTERNS
 from ..lint.body.names import fold, without_side
 from ..lint.counting.counts import counted_lines
+from ..lint.counting.credits import credit
 from ..lint.counting.effort import NO_LIFTS
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, Edit, Related, found
@@ -17,6 +18,7 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterable, Iterator
 
+    from ..lint.body.catalogue import Exercise
     from ..lint.counting.counts import Count
     from ..lint.counting.ledger import Ledger
     from ..lint.counting.set_group import SetGroup
@@ -65,12 +67,18 @@ def demand_not_held(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
           - session: Lower
             exercises: [{exercise: leg curl, sets: 6, reps: 8}]
     """
+    for demand, weeks, subjects, other in asked_of_weeks(ledger):
+        yield from _judged(ledger, weeks, demand, subjects, other)
+
+
+def asked_of_weeks(ledger: Ledger) -> Iterator[tuple[Demand, list[Week], list[Subject], Subject | None]]:
+    """Each demand whose words are known, with the weeks that it is asked of and what it is about."""
     for demand in ledger.programme.demands:
-        subjects = [_Subject(term, ledger) for term in demand.subjects]
-        other = None if demand.other is None else _Subject(demand.other, ledger)
+        subjects = [Subject(term, ledger) for term in demand.subjects]
+        other = None if demand.other is None else Subject(demand.other, ledger)
         if all(one.known for one in (*subjects, other) if one is not None):
             weeks = [week for week in ledger.weeks if demand.holds_in(week.number)]
-            yield from _judged(ledger, weeks, demand, subjects, other)
+            yield demand, weeks, subjects, other
 
 
 @rule(
@@ -107,7 +115,7 @@ def demand_unclear(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """
     for demand in ledger.programme.demands:
         for term in (*demand.subjects, *((demand.other,) if demand.other else ())):
-            if not _Subject(term, ledger).known:
+            if not Subject(term, ledger).known:
                 names = [*_own_words(ledger), *PATTERNS, *catalogue.actions(), *catalogue.area_names()]
                 near = near_names(term.words, names, 2)
                 yield found(
@@ -130,7 +138,7 @@ def _own_words(ledger: Ledger) -> list[str]:
     return list(dict.fromkeys(words))
 
 
-class _Subject:
+class Subject:
     """What a demand is about: a kind, a session or an activity of this file, else what the trade knows."""
 
     def __init__(self, term: Term, ledger: Ledger) -> None:
@@ -157,6 +165,14 @@ class _Subject:
         if self.is_area:
             return tally.sets(self.words, hard=hard)
         return tally.all_sets(hard=hard).where(lambda entry: entry.exercise is self.exercise)
+
+    def weight(self, exercise: Exercise) -> float:
+        """What a set of an exercise brings to it; a kind of this file is given to lines, not to exercises."""
+        if self.is_own:
+            return 0.0
+        if self.action:
+            return float(self.action in (*exercise.actions, *exercise.patterns))
+        return credit(exercise, self.words) if self.is_area else float(exercise is self.exercise)
 
     def _is_of_kind(self, entry: SetGroup) -> bool:
         line = entry.prescription
@@ -212,7 +228,7 @@ class _Time:
 
 
 def _judged(
-    ledger: Ledger, weeks: list[Week], demand: Demand, subjects: list[_Subject], other: _Subject | None
+    ledger: Ledger, weeks: list[Week], demand: Demand, subjects: list[Subject], other: Subject | None
 ) -> Iterator[DraftFinding]:
     if demand.form == SETS:
         for week in weeks:
@@ -257,7 +273,7 @@ def _told(
     )
 
 
-def _sets(week: Week, demand: Demand, subject: _Subject, other: _Subject | None) -> Iterator[DraftFinding]:
+def _sets(week: Week, demand: Demand, subject: Subject, other: Subject | None) -> Iterator[DraftFinding]:
     """What a week holds of it, against the bounds, and against what it must be as much as."""
     turn = week.turn()
     count = subject.counted(turn.tally)
@@ -287,12 +303,9 @@ def _sets(week: Week, demand: Demand, subject: _Subject, other: _Subject | None)
             )
 
 
-def _days(week: Week, demand: Demand, subject: _Subject) -> Iterator[DraftFinding]:
+def _days(week: Week, demand: Demand, subject: Subject) -> Iterator[DraftFinding]:
     """The days of a week on which it comes, against the bounds."""
-    count = subject.sets(week, hard=False)
-    on = {time.day for time in subject.times() if time.week is week}
-    undated = {part.visit for part in count.parts if not part.visit.day and part.sets.high}
-    days = len(on) + len(undated)
+    count, days = subject.sets(week, hard=False), days_with(week, subject)
     said = f"{counted_noun(days, 'day')} a week with {subject.words}."
     if demand.least is not None and days < demand.least:
         wanted = f"at least {plain(demand.least)}"
@@ -302,11 +315,17 @@ def _days(week: Week, demand: Demand, subject: _Subject) -> Iterator[DraftFindin
         yield _told(demand, week, count, said, wanted, "Take it off a day.", days - demand.most, None)
 
 
-def _spacing(ledger: Ledger, demand: Demand, subjects: list[_Subject]) -> Iterator[DraftFinding]:
+def days_with(week: Week, subject: Subject) -> int:
+    """The days of a week on which it comes; a session without a day counts for one."""
+    on = {time.day for time in subject.times() if time.week is week}
+    parts = subject.sets(week, hard=False).parts
+    return len(on) + len({part.visit for part in parts if not part.visit.day and part.sets.high})
+
+
+def _spacing(ledger: Ledger, demand: Demand, subjects: list[Subject]) -> Iterator[DraftFinding]:
     """Two times of it, or of two kinds, that are too near each other."""
-    first, second = subjects[0].times(), subjects[-1].times()
     least = demand.least or 0
-    for before, after in _neighbours(first, second):
+    for before, after in near_times(subjects):
         hours, days = before.hours_to(after), after.day - before.day
         near = hours < least if demand.form == HOURS else days == 1
         if not near or not demand.holds_in(after.week.number):
@@ -323,6 +342,11 @@ def _spacing(ledger: Ledger, demand: Demand, subjects: list[_Subject]) -> Iterat
             related=(Related(before.what.place, "this is near it"), Related(demand.place, "asked here")),
             weeks=(after.week.number,),
         )
+
+
+def near_times(subjects: list[Subject]) -> Iterator[tuple[_Time, _Time]]:
+    """Each time of one subject with the next of the other, in order."""
+    return _neighbours(subjects[0].times(), subjects[-1].times())
 
 
 def _neighbours(first: list[_Time], second: list[_Time]) -> Iterator[tuple[_Time, _Time]]:

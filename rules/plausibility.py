@@ -21,7 +21,7 @@ if TYPE_CHECKING:
     from ..lint.counting.tally import Visit
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import DraftFinding, Edit
-    from ..lint.model.sessions import Prescription
+    from ..lint.model.sessions import Prescription, Session
     from ..lint.text.places import Place
     from .offers import Offer
 
@@ -146,22 +146,12 @@ def exercise_twice(visit: Visit, limits: Limits) -> Iterator[DraftFinding]:
               - {exercise: leg curl, sets: 3, reps: 10}
               - {exercise: leg press, sets: 3, reps: 6}
     """
-    of_one: dict[Exercise | None, list[SetGroup]] = {}
-    for entry in visit.own:
-        line = entry.prescription
-        if line.paired is None and len(line.groups) == 1 and entry.is_done:
-            of_one.setdefault(entry.named.exercise if entry.named else None, []).append(entry)
-    lines: dict[tuple[object, ...], dict[Prescription, SetGroup]] = {}
-    for entries in of_one.values():
-        for entry in entries if len(entries) > 1 else ():
-            lines.setdefault(_reading(entry), {}).setdefault(entry.prescription, entry)
-    for alike in lines.values():
-        first, *others = alike.values()
+    for first, *others in lines_alike(visit):
         if others:
             again = others[0]
             yield found(
                 again.work.places["exercise"],
-                f"{again.name} on {len(alike)} lines of this session with the same load and effort.",
+                f"{again.name} on {len(others) + 1} lines of this session with the same load and effort.",
                 wanted="one line, or lines that differ",
                 change="Put all sets on one line, or write what differs.",
                 where=line_name(again.prescription),
@@ -171,6 +161,20 @@ def exercise_twice(visit: Visit, limits: Limits) -> Iterator[DraftFinding]:
                     for other in (first, *others[1:])
                 ),
             )
+
+
+def lines_alike(visit: Visit) -> list[list[SetGroup]]:
+    """The lines of a session, those together that say the same."""
+    of_one: dict[Exercise | None, list[SetGroup]] = {}
+    for entry in visit.own:
+        line = entry.prescription
+        if line.paired is None and len(line.groups) == 1 and entry.is_done:
+            of_one.setdefault(entry.named.exercise if entry.named else None, []).append(entry)
+    lines: dict[tuple[object, ...], dict[Prescription, SetGroup]] = {}
+    for entries in of_one.values():
+        for entry in entries if len(entries) > 1 else ():
+            lines.setdefault(_reading(entry), {}).setdefault(entry.prescription, entry)
+    return [list(alike.values()) for alike in lines.values()]
 
 
 def _reading(entry: SetGroup) -> tuple[object, ...]:
@@ -227,10 +231,8 @@ def session_empty(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
           - session: Upper
             exercises: [{exercise: bench press, sets: 3, reps: 10}]
     """
-    visits = [visit for week in ledger.weeks for visit in week.visits]
-    done = {visit.session for visit in visits if not _is_empty(visit)}
-    for session in dict.fromkeys(visit.session for visit in visits):
-        if session not in done and not session.note and not any(map(_holds_work, session.prescriptions)):
+    for session, holds in sessions_with_work(ledger).items():
+        if not holds:
             yield found(
                 session.place,
                 f"{session.name} has no work set in any week.",
@@ -238,6 +240,16 @@ def session_empty(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
                 change="Add its work, or take the session out.",
                 where=session.name,
             )
+
+
+def sessions_with_work(ledger: Ledger) -> dict[Session, bool]:
+    """The sessions of a programme, with whether they hold work in any week, or may by their words."""
+    visits = [visit for week in ledger.weeks for visit in week.visits]
+    done = {visit.session for visit in visits if not _is_empty(visit)}
+    return {
+        session: session in done or bool(session.note) or any(map(_holds_work, session.prescriptions))
+        for session in dict.fromkeys(visit.session for visit in visits)
+    }
 
 
 def _holds_work(line: Prescription) -> bool:

@@ -88,7 +88,7 @@ def priority_not_ahead(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     tally = turn.tally
     first = {muscle for term in programme.priority for muscle in catalogue.area(term.words) or ()}
     for term in programme.priority:
-        rest = _rest_of_half(tally, term.words, first, limits.names("left out"))
+        rest = rest_of_half(tally, term.words, first, limits.names("left out"))
         if not catalogue.is_group(term.words) or not rest or tally.leaves_open(areas=(term.words,)):
             continue
         own = tally.sets(term.words, counting)
@@ -154,7 +154,7 @@ def _put_ahead(own: Count, others: list[Count], mean: float) -> Offer:
     return work_out
 
 
-def _rest_of_half(tally: Tally, area: str, first: set[str], left_out: tuple[str, ...]) -> list[str]:
+def rest_of_half(tally: Tally, area: str, first: set[str], left_out: tuple[str, ...]) -> list[str]:
     """The other groups trained directly in the same half of the body, each muscle in one group only."""
     muscles = set(catalogue.area(area) or ())
     halves = [set(catalogue.area(name) or ()) for name in ("lower body", "upper body")]

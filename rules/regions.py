@@ -80,7 +80,7 @@ def region_untrained(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     meant += [(ledger.of_block(block), term) for block in programme.blocks for term in block.focus]
     for tally, term in meant:
         muscles = catalogue.area(term.words)
-        parts = _parts(muscles) if muscles else {}
+        parts = parts_of(muscles) if muscles else {}
         missing = _untrained(tally, parts)
         if missing:
             whole = len(missing) == len(parts)
@@ -170,7 +170,7 @@ def _trains(area: str) -> Callable[[Exercise], bool]:
     return lambda exercise: is_for(exercise, area)
 
 
-def _parts(muscles: tuple[str, ...]) -> dict[str, tuple[str, ...]]:
+def parts_of(muscles: tuple[str, ...]) -> dict[str, tuple[str, ...]]:
     """The major regions that an area holds whole, by name; the area itself, as ``it``, where it holds none.
 
     Whoever writes upper body does not mean the neck, nor the hips by thighs.
@@ -275,14 +275,14 @@ def days_per_region_few(week: Week, ledger: Ledger, limits: Limits) -> Iterator[
         return
     few = {}
     for region in catalogue.major_regions:
-        mean = turn.a_week(sum(len(_days_of(one, region, limits)) for one in turn.weeks))
+        mean = turn.a_week(sum(len(days_of(one, region, limits)) for one in turn.weeks))
         if mean >= limits.number("days") or not ledger.brings(region) or not week.means(region):
             continue
         if not turn.tally.leaves_open(areas=(region,)):
             few[region] = mean
     lacking: dict[Visit | None, list[str]] = {}
     for region in few:
-        days = _days_of(week, region, limits)
+        days = days_of(week, region, limits)
         other = next((one for one in week.visits if one.day not in days and _holds_lifts(one)), None)
         lacking.setdefault(other, []).append(region)
     if not few:
@@ -319,7 +319,7 @@ def _holds_lifts(visit: Visit) -> bool:
     return any(entry.sets.high > 0 for entry in visit.own)
 
 
-def _days_of(week: Week, region: str, limits: Limits) -> set[int]:
+def days_of(week: Week, region: str, limits: Limits) -> set[int]:
     """The days of a week on which a region is trained, held by a carry, or loaded by an activity."""
     days = {*week.sets(region, TOTAL, hard=False).days(), *_active_days(week, region, limits)}
     return days | _days_of_carries(week) if days and region == CARRIED_BY else days

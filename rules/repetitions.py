@@ -24,7 +24,7 @@ if TYPE_CHECKING:
     from ..lint.counting.week import Week
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import DraftFinding
-    from ..lint.model.sessions import Prescription
+    from ..lint.model.sessions import Block, Prescription
     from .offers import Offer
 
 
@@ -91,14 +91,7 @@ def rep_range_narrow(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
               - {exercise: leg extension, sets: 2, reps: 6}
               - {exercise: seated leg curl, sets: 3, reps: 10}
     """
-    programme = ledger.programme
-    long = limits.number("weeks")
-    if programme.goal != "hypertrophy" or ledger.level == "novice" or programme.weeks < long:
-        return
-    for block in programme.blocks:
-        is_short = block.weeks < long and len(programme.blocks) > 1
-        if is_short or block.deload or (block.phase or programme.phase) == "in-season":
-            continue
+    for block in blocks_for_both(ledger, limits):
         one_slot: dict[str, list[tuple[str, Count]]] = ledger.recall(
             _one_slot, ledger.weeks_of(block), limits
         )
@@ -121,6 +114,17 @@ def rep_range_narrow(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
                 related=tuple(_first_lines(narrow)),
                 weeks=tuple(range(block.first, block.first + block.weeks)),
             )
+
+
+def blocks_for_both(ledger: Ledger, limits: Limits) -> Iterator[Block]:
+    """The blocks that are asked for heavy and for light slots."""
+    programme, long = ledger.programme, limits.number("weeks")
+    if programme.goal != "hypertrophy" or ledger.level == "novice" or programme.weeks < long:
+        return
+    for block in programme.blocks:
+        is_short = block.weeks < long and len(programme.blocks) > 1
+        if not (is_short or block.deload or (block.phase or programme.phase) == "in-season"):
+            yield block
 
 
 def _first_lines(narrow: list[tuple[str, Count]]) -> Iterator[Related]:

@@ -18,6 +18,7 @@ if TYPE_CHECKING:
     from ..lint.body.restrictions import Spared
     from ..lint.counting.ledger import Ledger, Lifter
     from ..lint.counting.set_group import SetGroup
+    from ..lint.counting.week import Week
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import DraftFinding
     from ..lint.model.athlete import Restriction
@@ -98,29 +99,39 @@ class _Against:
 
 
 def _looked_for(ledger: Ledger, restriction: Restriction) -> _Against:
-    from .held_back import says_that_it_may
-
-    spared = _spared(restriction.subject.words, ledger.known, restriction.may_stay)
+    spared = spared_by(restriction, ledger)
     loading: list[SetGroup] = []
     weeks = []
     for week in () if spared.unknown else ledger.weeks:
-        healing = restriction.kind == "area" and week.rehabilitation
-        held = [
-            entry
-            for visit, entry in (() if healing else week.entries())
-            if _loads(entry, spared)
-            and ledger.header.is_spared(restriction, week.number, visit.day)
-            and not says_that_it_may(
-                entry,
-                restriction,
-                ledger.member,
-                is_measured=spared.is_measured and _said_of(entry) is not None,
-            )
-        ]
+        held = loaded_in(week, ledger, restriction, spared)
         if held:
             loading += held
             weeks.append(week.number)
     return _Against(restriction, each_line(loading), tuple(weeks), spared)
+
+
+def spared_by(restriction: Restriction, ledger: Ledger) -> Spared:
+    """What the words of a restriction mean for an athlete."""
+    return _spared(restriction.subject.words, ledger.known, restriction.may_stay)
+
+
+def loaded_in(week: Week, ledger: Ledger, restriction: Restriction, spared: Spared) -> list[SetGroup]:
+    """What loads, in a week, what a restriction spares on that day, if nothing says that it may."""
+    from .held_back import says_that_it_may
+
+    healing = restriction.kind == "area" and week.rehabilitation
+    return [
+        entry
+        for visit, entry in (() if healing else week.entries())
+        if _loads(entry, spared)
+        and ledger.header.is_spared(restriction, week.number, visit.day)
+        and not says_that_it_may(
+            entry,
+            restriction,
+            ledger.member,
+            is_measured=spared.is_measured and _said_of(entry) is not None,
+        )
+    ]
 
 
 def _loads(entry: SetGroup, spared: Spared) -> bool:

@@ -11,10 +11,10 @@ from ..lint.engine.limits import COUNTING, Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, Related, found
 from ..lint.model.naming import day_name, line_name
-from ..lint.wording.words import listed, plain, says, sets_of
+from ..lint.wording.words import listed, plain, sets_of
 from .excess import WITHOUT_LIMIT, Excess, are_rounds_estimated, crossing
 from .offers import cutting
-from .shared import other_day, taken_off
+from .shared import are_apart, other_day, taken_off
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -78,10 +78,8 @@ def session_sets_for_muscle_high(week: Week, limits: Limits) -> Iterator[DraftFi
               - {exercise: leg press, sets: 8, reps: 8}
               - {exercise: leg extension, sets: 8, reps: 12}
     """
-    if not week.is_typical():
-        return
-    most, counting = limits.number("most"), limits.name("counting")
-    days, without = week.occasions(), limits.names("without limit")
+    most, counting, without = limits.number("most"), limits.name("counting"), limits.names("without limit")
+    days = week.occasions() if week.is_typical() else []
     for group in week.groups_from(most, counting):
         full = [day for day in days if group not in without and day.sets(group, counting).high > most]
         each = [(day, Excess(day, group, counting, most, stations=False)) for day in full]
@@ -176,14 +174,12 @@ def exercise_sets_high(week: Week, limits: Limits) -> Iterator[DraftFinding]:
               - {exercise: back squat, sets: 4, reps: 5, load: 75 %}
               - {exercise: back squat, sets: 6, reps: 10, load: 60 %}
     """
-    if not week.is_typical():
-        return
     most, far = limits.number("most"), limits.number("far")
     over: dict[Exercise | None, list[tuple[Tally, Count]]] = {}
-    for day in week.occasions():
+    for day in week.occasions() if week.is_typical() else []:
         if all(sum([one.sets.high for one in groups]) <= most for groups in day.lifts().values()):
             continue
-        for count in day.by_exercise(lambda entry: _is_taxing(entry, limits)):
+        for count in day.by_exercise(lambda entry: is_taxing(entry, limits)):
             if count.high > most:
                 over.setdefault(count.parts[0].entry.exercise, []).append((day, count))
     for counts in over.values():
@@ -226,7 +222,7 @@ def _at_once(day: Tally) -> str:
     return f"in {_sessions(day)}" if len(day.visits) == 1 else f"on one day ({_sessions(day)})"
 
 
-def _is_taxing(entry: SetGroup, limits: Limits) -> bool:
+def is_taxing(entry: SetGroup, limits: Limits) -> bool:
     """Whether its sets have repetitions enough and are near enough to failure."""
     reps = entry.work.reps.a_set() if entry.work.reps else None
     if not entry.hard or reps is None or reps.low < limits.number("repetitions"):
@@ -287,14 +283,9 @@ def session_too_long(visit: Visit, limits: Limits) -> Iterator[DraftFinding]:
               - {exercise: back squat, sets: 4, reps: 5, rest: 3 min}
               - {exercise: leg press, sets: 4, reps: 10, rest: 2 min}
     """
-    programme = visit.programme
-    has = programme.athlete.minutes if programme.athlete else None
-    whose = f"the athlete's {plain(has)} min" if has else ""
-    if visit.minutes is not None:
-        has, whose = visit.minutes.high, f"the {visit.minutes} min that are written for it"
-    if has is None and programme.goal != "general health":
+    allowed, whose = minutes_for(visit, limits)
+    if allowed is None:
         return
-    allowed = limits.number("for health") if has is None else has
     time = visit.time()
     ramps, assumed = ramp_up(visit.own).low, time.assumed_rest.low
     least = (time.total.low + ramps) / SECONDS
@@ -317,7 +308,7 @@ def session_too_long(visit: Visit, limits: Limits) -> Iterator[DraftFinding]:
     yield found(
         visit.session.place,
         f"{visit.session.name} takes at least {round(least)} min: {shares}.",
-        severity="warning" if has is not None and written > limits.number("far") * has else "note",
+        severity="warning" if whose and written > limits.number("far") * allowed else "note",
         wanted=whose or limits.words("at most {:min}", "for health"),
         change=f"Save {ceil(least - allowed)} min: superset lifts that share no muscle, or move one.",
         where=visit.session.name,
@@ -326,6 +317,16 @@ def session_too_long(visit: Visit, limits: Limits) -> Iterator[DraftFinding]:
         related=(related,) if any(seconds for seconds, _ in assumed_parts) else (),
         excess=least,
     )
+
+
+def minutes_for(visit: Visit, limits: Limits) -> tuple[float | None, str]:
+    """The minutes that a session may take, None where nobody says, and whose they are ("": the limit)."""
+    athlete = visit.programme.athlete
+    if visit.minutes is not None:
+        return visit.minutes.high, f"the {visit.minutes} min that are written for it"
+    if athlete is not None and athlete.minutes is not None:
+        return athlete.minutes, f"the athlete's {plain(athlete.minutes)} min"
+    return (limits.number("for health") if visit.programme.goal == "general health" else None), ""
 
 
 UNWRITTEN = "assumed, not written"
@@ -382,9 +383,7 @@ def day_too_long(week: Week, limits: Limits) -> Iterator[DraftFinding]:
         if len(visits) < 2:
             continue
         takes = [visit.minutes.low if visit.minutes else visit.time().total.low / SECONDS for visit in visits]
-        if sum(takes) <= 1.1 * has or max(takes) > has or all(visit.hour is not None for visit in visits):
-            continue
-        if says(("hour", "hours"), *(visit.session.note for visit in visits)):
+        if sum(takes) <= 1.1 * has or max(takes) > has or are_apart(visits):
             continue
         last = visits[-1].session
         each = [str(round(time)) for time in takes]

@@ -133,8 +133,7 @@ def rises(grown: Sequence[Growth]) -> str:
 
 def grown_in(ledger: Ledger, week: Week, limits: Limits) -> list[Growth]:
     """Muscle groups that get far more in a week than in the fullest of the weeks before it."""
-    index = week.number - 1
-    back = ledger.weeks[max(index - int(limits.number("weeks back")), 0) : index]
+    back = weeks_before(ledger, week, limits)
     if not back or week.visits == back[-1].visits:
         return []  # a week like the one before it has grown by nothing
     now, before = ledger.recall(_all_told, week), [ledger.recall(_all_told, other) for other in back]
@@ -144,11 +143,17 @@ def grown_in(ledger: Ledger, week: Week, limits: Limits) -> list[Growth]:
     return grown
 
 
+def weeks_before(ledger: Ledger, week: Week, limits: Limits) -> tuple[Week, ...]:
+    """The weeks before a week in which the fullest is looked for."""
+    index = week.number - 1
+    return ledger.weeks[max(index - int(limits.number("weeks back")), 0) : index]
+
+
 LIGHT_FROM = 4
 """Repetitions in reserve, as written, from which a set is light (RPE 6): what learners grow by."""
 
 
-def _is_light(entry: SetGroup) -> bool:
+def is_light(entry: SetGroup) -> bool:
     """Whether its sets are easy: much is left, or they go by the clock and nothing says how hard they are."""
     if entry.prescription.on_clock and entry.written_reserve is None:
         return True
@@ -162,7 +167,7 @@ def _most_of_all(weeks: Sequence[Week], group: str, kind: str) -> float:
 
 def _all_told(week: Week) -> float:
     """The hard sets of a week, light ones aside, all muscles together."""
-    return week.all_sets(hard=True).where(lambda entry: not _is_light(entry)).middle
+    return week.all_sets(hard=True).where(lambda entry: not is_light(entry)).middle
 
 
 def _grown(week: Week, back: Sequence[Week], limits: Limits) -> list[Growth]:
@@ -175,7 +180,7 @@ def _grown(week: Week, back: Sequence[Week], limits: Limits) -> list[Growth]:
         fullest = max([other.sets(group, kind) for other in back], key=lambda count: count.middle)
         if count.middle - fullest.middle <= most:
             continue
-        growth = Growth(group, fullest, count.where(lambda entry: not _is_light(entry)))
+        growth = Growth(group, fullest, count.where(lambda entry: not is_light(entry)))
         if growth.count.middle <= most or fullest.middle < tiny or growth.by <= most:
             continue
         if growth.by < fullest.middle * limits.number("share") / 100:

@@ -23,7 +23,7 @@ if TYPE_CHECKING:
     from ..lint.counting.ledger import Ledger
     from ..lint.counting.set_group import SetGroup
     from ..lint.counting.suggestions import Suggestion
-    from ..lint.counting.tally import Tally
+    from ..lint.counting.tally import Tally, Visit
     from ..lint.counting.week import Week
     from ..lint.findings.finding import Severity
     from ..lint.model.sessions import Prescription, Session
@@ -347,3 +347,11 @@ def is_of_another(entry: SetGroup) -> bool:
     line, load = entry.prescription, entry.work.places.get("load")
     is_swapped = all(term.words != entry.name for term in line.names())
     return is_swapped and any(held.place == load for group in line.groups for held in group.get("load", ()))
+
+
+def are_apart(visits: Iterable[Visit]) -> bool:
+    """Whether hours lie between the sessions of a day: they are written, or a note speaks of some."""
+    several = tuple(visits)
+    if all(visit.hour is not None for visit in several):
+        return True
+    return says(("hour", "hours"), *(visit.session.note for visit in several))

@@ -143,10 +143,10 @@ def sessions_too_close(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]
     """
     days = hard_days(ledger, limits)
     most = max(limits.number("hours"), limits.number("hours after failure"))
-    near = ceil(most / HOURS_A_DAY)
+    near = farthest(limits)
     for index, later in enumerate(days):
         for before in reversed(days[max(index - near, 0) : index]):
-            hours = _hours_between(before, later)
+            hours = hours_between(before, later)
             if hours >= most or not before.may_clash(later):
                 continue
             close = [
@@ -158,9 +158,9 @@ def sessions_too_close(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]
             ]
             if not close or later.week.rehabilitation:
                 continue
-            if _is_free(before, later, limits):
+            if is_free_order(before, later, limits):
                 close = [part for part in close if later.hard[part].activity or before.hard[part].activity]
-            is_daily = _is_daily(ledger, later.week, limits)
+            is_daily = is_daily_sport(ledger, later.week, limits)
             if is_daily:
                 close = [part for part in close if before.hard[part].failing]
             if close:
@@ -171,10 +171,15 @@ def _clash(one: HardWork, other: HardWork) -> bool:
     """Whether a session meets an activity, or another session where both are surely hard for it."""
     if one.activity or other.activity:
         return one.sets is not None or other.sets is not None
-    return one.surely and other.surely
+    return one.sure is not None and other.sure is not None
 
 
-def _is_free(before: Day, later: Day, limits: Limits) -> bool:
+def farthest(limits: Limits) -> int:
+    """How many days back another one may be too close."""
+    return ceil(max(limits.number("hours"), limits.number("hours after failure")) / HOURS_A_DAY)
+
+
+def is_free_order(before: Day, later: Day, limits: Limits) -> bool:
     """Whether two sessions may stand close: nothing is at stake, or the coach says that they may."""
     programme = later.week.programme
     notes = [visit.session.note for day in (before, later) for visit in day.week.visits]
@@ -183,7 +188,7 @@ def _is_free(before: Day, later: Day, limits: Limits) -> bool:
     )
 
 
-def _is_daily(ledger: Ledger, week: Week, limits: Limits) -> bool:
+def is_daily_sport(ledger: Ledger, week: Week, limits: Limits) -> bool:
     """Whether the sport itself is to lift day after day, by its name or by what the week holds."""
     sport = ledger.athlete.sport if ledger.athlete else ""
     if says(limits.names("daily sports"), sport):
@@ -259,7 +264,7 @@ def _as_hard(day: Day, days: list[Day]) -> list[int]:
     ]
 
 
-def _hours_between(before: Day, later: Day) -> float:
+def hours_between(before: Day, later: Day) -> float:
     """The hours between two days: from the last start to the first, where all of these are written."""
     hours = (later.number - before.number) * HOURS_A_DAY
     if not later.tells_hours:

@@ -69,9 +69,7 @@ def spine_days_consecutive(ledger: Ledger, limits: Limits) -> Iterator[DraftFind
     grades, least = limits.names("loads"), limits.number("least sets")
     heavy: dict[int, Count] = {}
     for number, week, tally in ledger.training_days():
-        count = tally.sets_where(
-            lambda entry: entry.exercise is not None and entry.exercise.axial in grades, hard=True
-        )
+        count = tally.sets_where(lambda entry: loads_the_spine(entry, grades), hard=True)
         if not count or count.middle < least:
             continue
         heavy[number] = count
@@ -95,6 +93,11 @@ def spine_days_consecutive(ledger: Ledger, limits: Limits) -> Iterator[DraftFind
             weeks=(week.number,),
             excess=count.high,
         )
+
+
+def loads_the_spine(entry: SetGroup, grades: tuple[str, ...]) -> bool:
+    """Whether a lift loads the spine by one of some grades."""
+    return entry.exercise is not None and entry.exercise.axial in grades
 
 
 @rule(
@@ -140,7 +143,7 @@ def impact_days_consecutive(ledger: Ledger, limits: Limits) -> Iterator[DraftFin
             day: wednesday
             exercises: [{exercise: drop jump, sets: 3, reps: 5}]
     """
-    landed = _days_of_impact(ledger, limits)
+    landed = days_of_impact(ledger, limits)
     if not landed:
         return
     running = int(limits.number("days running"))
@@ -168,7 +171,7 @@ def impact_days_consecutive(ledger: Ledger, limits: Limits) -> Iterator[DraftFin
         )
 
 
-def _days_of_impact(ledger: Ledger, limits: Limits) -> dict[int, Count | str]:
+def days_of_impact(ledger: Ledger, limits: Limits) -> dict[int, Count | str]:
     """The days on which the body lands: sets of jumps, or what an activity is called where it heals."""
     days: dict[int, Count | str] = {
         number: activity.name

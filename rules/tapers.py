@@ -112,6 +112,24 @@ def taper_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
           - session: Lower
             exercises: [{exercise: back squat, sets: {1-4: 5, 5: 3}, reps: 4, rir: 2}]
     """
+    for near, before, eve, place, name in before_events(ledger, limits):
+        yield from _untapered(ledger, near, before, eve, place, name, limits)
+
+
+def before_events(ledger: Ledger, limits: Limits) -> Iterator[tuple[Sequence[Week], Week, int, Place, str]]:
+    """The weeks near each event, one of which is to be lighter than the last typical one before them.
+
+    With these two comes the index of the one to make lighter, and place and name of the event.
+    """
+    for near, eve, place, name in _events(ledger, limits):
+        if not near or near[-1].phase in limits.names("phases"):
+            continue
+        before = [week for week in ledger.typical_weeks() if week.number < near[0].number]
+        if len(before) >= max(limits.number("weeks"), 1):
+            yield near, before[-1], eve, place, name
+
+
+def _events(ledger: Ledger, limits: Limits) -> Iterator[tuple[Sequence[Week], int, Place, str]]:
     if ledger.programme.goal not in limits.names("goals") or ledger.level in limits.names("levels"):
         return
     days = limits.number("days")
@@ -121,11 +139,11 @@ def taper_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
         if not says(limits.names("events"), event.name) or says(limits.names("on purpose"), event.note):
             continue
         near = [week for week in ledger.weeks if 0 < day - _first_day(week) <= days]
-        yield from _untapered(ledger, near, -1, event.place, event.name, limits)
+        yield near, -1, event.place, event.name
     for eve, week in zip(ledger.weeks, ledger.weeks[1:], strict=False):
         if week.phase == "test" and eve.phase != "test":
             near = [one for one in ledger.weeks if 0 <= _first_day(week) - _first_day(one) <= days]
-            yield from _untapered(ledger, near, -2, week.block.place, week.block.name, limits)
+            yield near, -2, week.block.place, week.block.name
 
 
 def _first_day(week: Week) -> int:
@@ -133,29 +151,30 @@ def _first_day(week: Week) -> int:
 
 
 def _untapered(
-    ledger: Ledger, near: Sequence[Week], eve: int, place: Place, name: str, limits: Limits
+    ledger: Ledger,
+    near: Sequence[Week],
+    before: Week,
+    eve: int,
+    place: Place,
+    name: str,
+    limits: Limits,
 ) -> Iterator[DraftFinding]:
     """The finding where none of the weeks near an event is lighter than the last typical one before them.
 
     ``eve`` is the index of the one to make lighter.
     """
-    if not near or near[-1].phase in limits.names("phases"):
-        return
-    before = [week for week in ledger.typical_weeks() if week.number < near[0].number]
-    if len(before) < max(limits.number("weeks"), 1):
-        return
     for week in near:
-        if week.is_deload or week.phase == "taper" or ledger.recall(is_easier, week, before[-1], limits):
+        if week.is_deload or week.phase == "taper" or ledger.recall(is_easier, week, before, limits):
             return
     last = near[eve]
     yield found(
         place,
         f"No taper before {name}: {sets_of(str(last.all_sets()))} in week {last.number} against"
-        f" {before[-1].all_sets()} in week {before[-1].number}.",
+        f" {before.all_sets()} in week {before.number}.",
         wanted="a lighter week before it",
         change=f"Cut week {last.number} to about half the sets at the same load.",
         where=name,
         subject=f"week {near[-1].number}",
-        amount=Amount(last.all_sets().middle, before[-1].all_sets().middle / 2),
+        amount=Amount(last.all_sets().middle, before.all_sets().middle / 2),
         weeks=tuple(week.number for week in near),
     )

@@ -82,15 +82,15 @@ def frequency_low(week: Week, limits: Limits) -> Iterator[DraftFinding]:
               - {exercise: overhead press, sets: 4, reps: 5}
               - {exercise: back squat, sets: 3, reps: 4}
     """
-    if week.programme.goal != "strength" or not week.is_typical():
+    if not needs_days(week):
         return
     least = limits.number("least days")
     block = week.weeks_of_block()
     for term in week.programme.priority:
-        count = _training(week, term)
-        if not count or _may_hide(week, term) or _is_once_a_week(week, term, limits):
+        count = training(week, term)
+        if not count or may_hide(week, term) or is_once_a_week(week, term, limits):
             continue
-        if max(_training(other, term).occasions() for other in block) >= least:
+        if max(training(other, term).occasions() for other in block) >= least:
             continue
         line = count.lines()[0][0]
         days = listed([day_name(week.programme.starts, day) for day in count.days()])
@@ -109,7 +109,12 @@ def frequency_low(week: Week, limits: Limits) -> Iterator[DraftFinding]:
         )
 
 
-def _is_once_a_week(week: Week, term: Term, limits: Limits) -> bool:
+def needs_days(week: Week) -> bool:
+    """Whether a week is one in which a priority is to come on several days."""
+    return week.programme.goal == "strength" and week.is_typical()
+
+
+def is_once_a_week(week: Week, term: Term, limits: Limits) -> bool:
     """Whether a priority is trained once a week by custom, or on further days by an activity."""
     lift = week.programme.known.exercise(term.words)
     if lift is not None and says(limits.names("once a week"), lift.name):
@@ -135,7 +140,7 @@ def _shared_out(week: Week, session: str) -> str:
     return ANOTHER_DAY
 
 
-def _training(week: Week, term: Term) -> Count:
+def training(week: Week, term: Term) -> Count:
     """Hard sets that train a priority: a muscle or other area, else a lift and its close variants."""
     if catalogue.area(term.words) is not None:
         return week.sets(term.words, TOTAL)
@@ -146,7 +151,7 @@ def _training(week: Week, term: Term) -> Count:
     )
 
 
-def _may_hide(week: Week, term: Term) -> bool:
+def may_hide(week: Week, term: Term) -> bool:
     """Whether a line that cannot be counted may train a priority."""
     if catalogue.area(term.words) is not None:
         return week.could_hold(areas=(term.words,))
@@ -201,25 +206,14 @@ def rest_day_missing(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     """
     if not week.activities and DAYS_A_WEEK - len(week.by_day()) >= limits.number("least"):
         return
-    lifting = {day: sets for day, tally in week.days() if (sets := tally.all_sets(hard=True))}
-    loaded = any(one.implement in LOADED for _, one in week.entries())
-    if not loaded and week.programme.goal == "general health":
-        return
-    easy = limits.number("easy activity")
-    other = {
-        day
-        for activity in week.activities
-        if activity.effort is not None and activity.effort.middle > easy
-        for day in activity.days_in(week.in_block)
-        if day not in lifting
-    }
-    free = DAYS_A_WEEK - len(lifting) - len(other)
+    lifting, free = days_off(week, limits)
     if free >= limits.number("least") or not lifting:
         return
     lightest = min(lifting, key=lambda day: (lifting[day].middle, day))
     session = lifting[lightest].parts[0].visit.session
     day = day_name(week.programme.starts, lightest)
-    also = f" and other training on {len(other)}" if other else ""
+    other = DAYS_A_WEEK - free - len(lifting)
+    also = f" and other training on {other}" if other else ""
     yield found(
         session.place,
         f"Lifting on {of_days(len(lifting))}{also}; {of_days(free) if free else 'no day'} off.",
@@ -229,6 +223,25 @@ def rest_day_missing(week: Week, limits: Limits) -> Iterator[DraftFinding]:
         subject="rest day",
         amount=Amount(free, limits.number("least"), "days"),
     )
+
+
+def days_off(week: Week, limits: Limits) -> tuple[dict[int, Count], int]:
+    """The days with hard sets, none where health asks for a body alone; and how many are left without these
+    and without hard activities.
+    """
+    lifting = {day: sets for day, tally in week.days() if (sets := tally.all_sets(hard=True))}
+    loaded = any(one.implement in LOADED for _, one in week.entries())
+    if not loaded and week.programme.goal == "general health":
+        return {}, DAYS_A_WEEK
+    easy = limits.number("easy activity")
+    other = {
+        day
+        for activity in week.activities
+        if activity.effort is not None and activity.effort.middle > easy
+        for day in activity.days_in(week.in_block)
+        if day not in lifting
+    }
+    return lifting, DAYS_A_WEEK - len(lifting) - len(other)
 
 
 @rule(
@@ -273,10 +286,10 @@ def older_adult_days(week: Week, ledger: Ledger, limits: Limits) -> Iterator[Dra
             exercises: [{exercise: leg press, sets: 2, reps: 8}]
     """
     athlete = week.programme.athlete
-    if athlete is None or athlete.age is None or athlete.age < limits.number("age") or not week.is_typical():
+    if athlete is None or not needs_two_days(week, ledger, limits):
         return
-    days = len({visit.day or visit for visit in week.visits if visit.own})
-    if not days or days >= limits.number("least days") or is_cut_short(week, ledger) or week.activities:
+    days = own_days(week)
+    if not days or days >= limits.number("least days"):
         return
     session = next(visit.session for visit in week.visits if visit.own)
     yield found(
@@ -288,3 +301,16 @@ def older_adult_days(week: Week, ledger: Ledger, limits: Limits) -> Iterator[Dra
         subject="days",
         amount=Amount(days, limits.number("least days"), "days"),
     )
+
+
+def needs_two_days(week: Week, ledger: Ledger, limits: Limits) -> bool:
+    """Whether a week is one of an athlete old enough, without activities, and not cut short."""
+    athlete = week.programme.athlete
+    if athlete is None or athlete.age is None or athlete.age < limits.number("age"):
+        return False
+    return week.is_typical() and not week.activities and not is_cut_short(week, ledger)
+
+
+def own_days(week: Week) -> int:
+    """The days of a week with a session of the programme, one without a day for a day."""
+    return len({visit.day or visit for visit in week.visits if visit.own})

@@ -301,7 +301,7 @@ def spread_too_thin(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
               - {exercise: bent-over row, sets: {1: 4, 2-3: 0, 4: 4, 5: 0, 6: 4}, reps: 8}
     """
     counting, every, least = limits.name("counting"), limits.number("apart"), limits.number("least")
-    for term, weeks in _named(ledger):
+    for term, weeks in named_terms(ledger):
         together = ledger.of_weeks(weeks)
         sets = together.sets(term.words, counting)
         if len(weeks) < limits.number("weeks") or not sets or together.leaves_open(areas=(term.words,)):
@@ -332,7 +332,7 @@ def spread_too_thin(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
         )
 
 
-def _named(ledger: Ledger) -> list[tuple[Term, list[Week]]]:
+def named_terms(ledger: Ledger) -> list[tuple[Term, list[Week]]]:
     """What stands in a focus or among the priorities, each with the typical weeks for which it is meant."""
     weeks = ledger.typical_weeks()
     own_focus = [week for week in weeks if not week.block.focus]

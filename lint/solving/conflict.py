@@ -4,10 +4,9 @@ from __future__ import annotations
 
 from math import ceil
 
-from ..counting.suggestions import suggest
 from ..wording.words import listed, plain
 from .candidates import Candidates
-from .exercises import would_serve
+from .cannot import cannot, would_do
 from .judge import Seen
 
 TYPE_CHECKING = False
@@ -30,6 +29,9 @@ def why_none(plan: Plan, search: Search, aim: Finding) -> list[str]:
     if plan.apart:
         names = listed(plan.apart[:MOST_DEMANDS])
         said.append(f"Left alone, since the words are used elsewhere, too: {names}.")
+    together = cannot(plan, search.foresight, Seen(aim))
+    if together:
+        return [*said, *together]
     if search.near:
         return [*said, *_against(search.near)]
     if not search.ended:
@@ -46,9 +48,9 @@ def why_none(plan: Plan, search: Search, aim: Finding) -> list[str]:
 def _nothing_to_try(plan: Plan, seen: Seen) -> list[str]:
     """Why not a single step can be tried."""
     for part in seen.parts:
-        obstacles = suggest(plan.header, lambda one, part=part: would_serve(one, part)).obstacles  # type: ignore[misc]
-        if obstacles:
-            return [f"Nothing at hand does it: {listed(obstacles)}."]
+        said = would_do(plan, part)
+        if said:
+            return [said]
     return ["It asks for a fact or a decision that only you can write."]
 
 
@@ -82,7 +84,7 @@ def _against(attempts: list[Attempt]) -> list[str]:
     steps = listed([one.label for one in nearest.steps])
     broken = "; ".join(_loosened(one) for one in nearest.brought[:MOST_DEMANDS])
     return [
-        f"Every edit tried that clears it brings something new. It cannot be had together with {against}.",
+        f"Every edit tried that clears it goes against {against}.",
         f"Nearest: {steps}. That takes: {broken}.",
     ]
 

@@ -89,7 +89,7 @@ def added(
         reps = re.search(r"\breps: ([0-9-]+)", edit.words)
         common = _commonness(exercise, number) + _to_be_set(exercise, reps[1] if reps else "")
         price = (cost, muscles, common)
-        yield EditStep("add", spans, label, [spans[0][0]], price, by=sets, adds_work=True, exercise=exercise)
+        yield EditStep("add", spans, label, (), price, by=sets, adds_work=True, exercise=exercise)
 
 
 def at_home(plan: Plan, exercise: Exercise, weeks: Iterable[int]) -> list[WrittenSession]:

@@ -17,11 +17,15 @@ if TYPE_CHECKING:
     from collections.abc import Generator, Iterable
     from typing import TypeVar
 
+    from .foresight import Broken, Foresight
     from .judge import Judge, Judgement, Mark, Seen, Spans
     from .lines import Plan
     from .steps import Cost, EditStep
 
     State = tuple[EditStep, ...]
+
+    Needs = list[tuple[Candidates, State]]
+    """Pools, each with the steps that stood when it was worked out."""
 
     ResultT = TypeVar("ResultT")
 
@@ -142,7 +146,14 @@ class Search:
     ``ended`` says whether all was tried; ``near`` are the attempts that bring something.
     """
 
-    def __init__(self, plan: Plan, judge: Judge, before: Judgement, aims: list[Mark]) -> None:
+    def __init__(
+        self,
+        plan: Plan,
+        judge: Judge,
+        before: Judgement,
+        aims: list[Mark],
+        foresight: Foresight | None = None,
+    ) -> None:
         self.plan = plan
         self.judge = judge
         self.before = before
@@ -150,6 +161,8 @@ class Search:
         self.near: list[Attempt] = []
         self.found: list[SoundEdit] = []
         self.ended = True
+        self.foresight = foresight
+        self._known: dict[Broken, Seen] = {}
         self._pools: dict[tuple[object, ...], Candidates] = {}
         self._heap: list[tuple[Cost, tuple[object, ...], int, State, Branch, Children | None]] = []
         self._failed: set[frozenset[tuple[object, ...]]] = set()
@@ -165,7 +178,7 @@ class Search:
         start = self.judge.reviews
         targets = self.before.left(self.aims)
         pools = [self._pool(one, own=True) for one in targets]
-        aimed = [(pool, ()) for pool in pools]
+        aimed: Needs = [(pool, ()) for pool in pools]
         self._push((), Branch(pools, aimed))
         before = {one.words for one in targets}
         looked = 0
@@ -195,12 +208,17 @@ class Search:
             effect = frozenset(one.effect for one in steps)
             if effect in self._failed:
                 continue
+            broken = self.foresight.breaks(steps) if self.foresight is not None else frozenset()
+            if broken and (self.found or broken <= self._known.keys()):
+                self._push_foretold(steps, broken, aimed)
+                continue
             verdict = self.judge.look(content, spans)
             yield
             if not verdict.judged:
                 continue
             left, brought = verdict.left(self.aims), verdict.brought(self.before)
             brought = [one for one in brought if one not in left]
+            self._known |= {(one.rule, part): one for one in brought for part in (*one.parts, one.group)}
             if not left and not brought and not self.found and not fits(self.plan, targets, verdict):
                 barely = barely or SoundEdit(steps, spans, cost, verdict)
                 self._push(steps, branch)
@@ -233,6 +251,16 @@ class Search:
         self._heap.clear()
         self._met.clear()
         self._push(steps, branch)
+
+    def _push_foretold(self, steps: State, broken: frozenset[Broken], aimed: Needs) -> None:
+        """Goes on from steps that surely bring something, without a review: others have shown what."""
+        assert self.foresight is not None
+        seen = [self.before.seen[mark] for mark in self.aims if mark in self.before.seen]
+        needs = [] if self.foresight.clears(steps, {(one.rule, one.group) for one in seen}) else aimed
+        brought = {} if self.found else {id(self._known[one]): self._known[one] for one in sorted(broken)}
+        if len(brought) <= MOST_CAUSES:
+            further = [self._pool(one, own=False) for one in brought.values()]
+            self._push(steps, Branch([*(pool for pool, _ in needs), *further], needs))
 
     def _is_needed(self, steps: State) -> bool:
         """Whether each of some steps is needed: fewer may not have been tried, as they are like others."""

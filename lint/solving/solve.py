@@ -13,6 +13,7 @@ from ..project.review import reviewed
 from ..project.workspace import Workspace
 from .conflict import why_none
 from .effects import effects
+from .foresight import Foresight
 from .judge import Judge, Seen, marks_of, with_spans
 from .lines import Plan
 from .search import MOST_REVIEWS, Search, finished
@@ -273,6 +274,9 @@ FEW_REVIEWS = 10
 
 def _search(review: FileReview, judge: Judge, aims: list[Finding], ask: Ask) -> tuple[Search, Plan]:
     plan = _plan(review, ask)
+    choices = review.team.choices
+    rules = [rule for rule in (*all_rules(), *review.team.rules) if review.team.runs(rule)]
+    foresight = Foresight(plan, rules, choices.moved, choices.preset)
     before = judge.look(_text(review).content)
     marks: list[Mark] = []
     for aim in aims:
@@ -281,7 +285,7 @@ def _search(review: FileReview, judge: Judge, aims: list[Finding], ask: Ask) -> 
             if mark in before.seen:
                 before.seen[mark] = seen
                 marks.append(mark)
-    return Search(plan, judge, before, marks), plan
+    return Search(plan, judge, before, marks, foresight), plan
 
 
 def _in_turn(
@@ -311,7 +315,7 @@ def _in_turn(
             found = yield from search.run(1, max(min(MOST_REVIEWS, most - judge.reviews), 1))
             after = with_spans(_text(now).content, found[0].spans) if found else ""
             if not found or judge.look(after).brought(first):
-                solution.stays.append(Stays(finding, why_none(plan, search, finding)))
+                solution.stays.append(Stays(finding, _said_once(solution, why_none(plan, search, finding))))
                 continue
             solution.at_once = solution.at_once and not steps
             steps += found[0].steps
@@ -320,6 +324,12 @@ def _in_turn(
         cleared.append(finding)
     if steps:
         solution.cards.append(_card(solution, now, steps, cleared, plan or _plan(now, solution.ask)))
+
+
+def _said_once(solution: Solution, why: list[str]) -> list[str]:
+    """Why nothing is proposed; of several findings for which it is the same, the first says it."""
+    same = next((one.finding for one in solution.stays if one.why == tuple(why)), None)
+    return why if same is None else [f"For the same reason as line {same.place.line}, {same.rule}."]
 
 
 def _plan(review: FileReview, ask: Ask) -> Plan:

@@ -146,6 +146,9 @@ def are_apart(spans: Spans) -> bool:
 
 
 def together(steps: Iterable[EditStep]) -> Spans | None:
-    """The spans of several steps; None where they are in each other's way."""
-    spans = tuple(sorted(span for step in steps for span in step.spans))
-    return spans if are_apart(spans) else None
+    """The spans of several steps; None where they are in each other's way. New lines may come together."""
+    several = tuple(steps)
+    spans = tuple(sorted(span for step in several for span in step.spans))
+    new = {step.spans[0][0]: step.spans[0] for step in several if step.kind == "add" and len(step.spans) == 1}
+    once = [one for one in spans if one[0] != one[1] or new.get(one[0], one) == one]
+    return spans if are_apart(tuple(once)) else None

@@ -20,6 +20,8 @@ NO_FINDINGS = {
     ("lint/model/read_programme.py", "programme.weeks"),
     ("lint/model/read_progression.py", "found.weeks"),
     ("lint/engine/limits.py", "one.words"),
+    ("lint/engine/demands.py", "demand.rule"),
+    ("lint/engine/demands.py", "demand.weeks"),
     ("lint/model/changes.py", "other.words"),
 }
 """What is assigned to and only shares a name with a finding's attribute."""

@@ -1,0 +1,87 @@
+"""Rules that ask for what no sum and no bound says, by why not; all others have their demands here."""
+
+from __future__ import annotations
+
+WHY_NOT = {
+    "value": "what is written at one place: finitely many texts, each tried by the review",
+    "order": "which line or slot comes first, or on which day",
+    "weeks": "the shape of several weeks: sets, loads and effort together",
+    "fact": "a fact, a date or an intent that only people know",
+    "name": "what a word or a name means",
+}
+"""Why what a rule asks is no sum with a bound."""
+
+WITHOUT = {
+    "value": (
+        "dates-at-odds",
+        "effort-against-load",
+        "failure-without-spotter",
+        "light-implement-heavy",
+        "load-and-effort-missing",
+        "load-not-settable",
+        "load-outside-zone",
+        "more-reps-than-load-allows",
+        "number-implausible",
+        "place-unknown",
+        "read-two-ways",
+        "reserve-hard-to-judge",
+        "rest-too-short-heavy",
+        "rest-too-short-size",
+        "rir-rpe-contradict",
+        "sets-against-reps",
+        "sets-not-read",
+        "stiff-hinge-too-heavy",
+        "tempo-too-long",
+        "times-clash",
+        "top-set-missing",
+        "units-mixed",
+        "weight-not-there",
+    ),
+    "order": (
+        "heavy-light-not-crossed",
+        "isolation-before-compound",
+        "priority-late",
+        "room-too-small",
+        "superset-shares",
+    ),
+    "weeks": (
+        "circuit-step-large",
+        "deload-missing",
+        "deload-without-cut",
+        "endurance-step-large",
+        "load-step-large",
+        "nothing-changes",
+        "progression-never-reached",
+        "start-does-not-follow",
+        "week-out-of-line",
+        "week-pasted",
+        "work-step-large",
+    ),
+    "fact": (
+        "best-lift-missing",
+        "best-lift-old",
+        "clearance-missing",
+        "diagnosis-in-athlete-file",
+        "diagnosis-in-programme",
+        "junior-unsupervised",
+        "programmes-overlap",
+        "rehabilitation-open",
+        "restriction-review-past",
+        "restriction-unclear",
+        "restriction-weeks-beyond",
+        "screening-missing",
+        "stop-signs-missing",
+    ),
+    "name": (
+        "adjustment-unmatched",
+        "area-unknown",
+        "demand-unclear",
+        "equipment-unknown",
+        "exercise-by-alias",
+        "exercise-unknown",
+        "lift-of-load-unknown",
+        "lift-unknown",
+        "our-name-unclear",
+    ),
+}
+"""The rules without demands, by a word of ``WHY_NOT``."""
