@@ -32,64 +32,64 @@ UP, ROW = MOVE % ("push-up", ""), MOVE % ("inverted row", "")
     ("item", "work", "rest", "around"),
     [
         # every: as many rounds as there are, each as long as it says
-        ("{circuit: {every: 2 min, for: 12 min, exercises: [%s]}}" % UP, (720, 720), NONE, NONE),
-        ("{circuit: {every: 90 s, rounds: 4, exercises: [%s, %s]}}" % (UP, ROW), (360, 360), NONE, NONE),
+        (f"{{circuit: {{every: 2 min, for: 12 min, exercises: [{UP}]}}}}", (720, 720), NONE, NONE),
+        (f"{{circuit: {{every: 90 s, rounds: 4, exercises: [{UP}, {ROW}]}}}}", (360, 360), NONE, NONE),
         # a turn each: three rounds of two stations of 30 s, five times off, and the rest between rounds
-        ("{circuit: {rounds: 3, on: 30 s, exercises: [%s, %s]}}" % (UP, ROW), (180, 180), NONE, NONE),
+        (f"{{circuit: {{rounds: 3, on: 30 s, exercises: [{UP}, {ROW}]}}}}", (180, 180), NONE, NONE),
         (
-            "{circuit: {rounds: 3, on: 30 s, off: 10 s, exercises: [%s, %s]}}" % (UP, ROW),
+            f"{{circuit: {{rounds: 3, on: 30 s, off: 10 s, exercises: [{UP}, {ROW}]}}}}",
             (180, 180),
             (50, 50),
             NONE,
         ),
         (
-            "{circuit: {rounds: 3, on: 30 s, off: 10 s, rest: 60 s, exercises: [%s, %s]}}" % (UP, ROW),
+            f"{{circuit: {{rounds: 3, on: 30 s, off: 10 s, rest: 60 s, exercises: [{UP}, {ROW}]}}}}",
             (180, 180),
             (170, 170),
             NONE,
         ),
         (
-            "{circuit: {rounds: 1, on: 30 s, off: 10 s, rest: 60 s, exercises: [%s]}}" % UP,
+            f"{{circuit: {{rounds: 1, on: 30 s, off: 10 s, rest: 60 s, exercises: [{UP}]}}}}",
             (30, 30),
             NONE,
             NONE,
         ),
         (
-            "{circuit: {change every: 60 s, for: 10 min, exercises: [%s, %s]}}" % (UP, ROW),
+            f"{{circuit: {{change every: 60 s, for: 10 min, exercises: [{UP}, {ROW}]}}}}",
             (600, 600),
             NONE,
             NONE,
         ),
         # a cap cuts in only where the work goes past it: 4 rounds of 10 s, three times 20 s and 5-20 s between
         (
-            "{circuit: {rounds: 4, for time: true, time cap: 160 s, rest: 20 s, exercises: [%s]}}" % UP,
+            f"{{circuit: {{rounds: 4, for time: true, time cap: 160 s, rest: 20 s, exercises: [{UP}]}}}}",
             (40, 40),
             (75, 120),
             NONE,
         ),
         (
-            "{circuit: {rounds: 4, for time: true, time cap: 159 s, rest: 20 s, exercises: [%s]}}" % UP,
+            f"{{circuit: {{rounds: 4, for time: true, time cap: 159 s, rest: 20 s, exercises: [{UP}]}}}}",
             (115, 159),
             NONE,
             NONE,
         ),
         (
-            "{circuit: {rounds: 4, for time: true, time cap: 100 s, rest: 20 s, exercises: [%s]}}" % UP,
+            f"{{circuit: {{rounds: 4, for time: true, time cap: 100 s, rest: 20 s, exercises: [{UP}]}}}}",
             (100, 100),
             NONE,
             NONE,
         ),
         # without a clock: 3 x 2 x 10 s; five times 5-20 s to the next station, and twice 60 s
         (
-            "{circuit: {rounds: 3, rest: 60 s, exercises: [%s, %s]}}" % (UP, ROW),
+            f"{{circuit: {{rounds: 3, rest: 60 s, exercises: [{UP}, {ROW}]}}}}",
             (60, 60),
             (2 * 60 + 5 * 5, 2 * 60 + 5 * 20),
             NONE,
         ),
-        ("{circuit: {rounds: 1, exercises: [%s, %s]}}" % (UP, ROW), (20, 20), (5, 20), NONE),
+        (f"{{circuit: {{rounds: 1, exercises: [{UP}, {ROW}]}}}}", (20, 20), (5, 20), NONE),
         # a complex goes on at once, and rests after each set as long as what is asked of it needs
-        ("{complex: [%s, %s], sets: 3, rest: 90 s, load: 40 kg}" % (UP, ROW), (60, 60), (180, 180), NONE),
-        ("{complex: [%s, %s], sets: 3, load: 40 kg}" % (UP, ROW), (60, 60), (240, 600), NONE),
+        (f"{{complex: [{UP}, {ROW}], sets: 3, rest: 90 s, load: 40 kg}}", (60, 60), (180, 180), NONE),
+        (f"{{complex: [{UP}, {ROW}], sets: 3, load: 40 kg}}", (60, 60), (240, 600), NONE),
         (
             "{complex: [{exercise: front squat, reps: 10}, {exercise: back squat, reps: 2}], sets: 2, load: 40 kg}",
             (48, 96),
@@ -152,8 +152,12 @@ PLANK = "{exercise: plank, sets: 1, hold: 30 s%s}"
         ([PLANK % "", PLANK % "", PLANK % ""], NONE, (120, 360)),
         ([PLANK % ", rest after: 2 min", PLANK % "", PLANK % ""], (120, 120), (60, 180)),
         ([PLANK % "", PLANK % ", rest after: 2 min"], NONE, (60, 180)),  # nothing comes after the last
-        (["{superset: [%s, %s], rest: 60 s}" % (PLANK % "", PLANK % ""), PLANK % ""], (5, 20), (60, 180)),
-        (["{superset: [%s, %s]}" % (PLANK % "", PLANK % "")] * 2, (10, 40), (60, 180)),
+        (
+            ["{{superset: [{}, {}], rest: 60 s}}".format(PLANK % "", PLANK % ""), PLANK % ""],
+            (5, 20),
+            (60, 180),
+        ),
+        (["{{superset: [{}, {}]}}".format(PLANK % "", PLANK % "")] * 2, (10, 40), (60, 180)),
     ],
 )
 def test_from_one_to_the_next(visit, items, rest, around):
@@ -202,7 +206,9 @@ def test_nothing_takes_no_time():
 
 def test_a_line_of_no_pair_takes_its_own_time(visit):
     held = visit(
-        "{exercise: dip, sets: 1, hold: 10 s}", PLANK % "", "{superset: [%s, %s]}" % (PLANK % "", PLANK % "")
+        "{exercise: dip, sets: 1, hold: 10 s}",
+        PLANK % "",
+        "{{superset: [{}, {}]}}".format(PLANK % "", PLANK % ""),
     )
     dip, plank, first, second = held.session.prescriptions
     assert [held.time_of(one).work.low for one in (dip, plank, first, second)] == [10, 30, 60, 60]
