@@ -14,6 +14,7 @@ Text = Callable[..., str]
 SIZE = "goal: hypertrophy"
 PROTECT = "athlete: {{name: Ida, level: advanced, protect: [{{area: {}, advised by: physician}}]}}"
 UPPER = ["bench press, sets: 5, reps: 8", "bent-over row, sets: 5, reps: 8"]
+STRAIN = "athlete: {name: Ida, level: advanced, protect: [{movement: straining, advised by: physician}]}"
 HOME = "athlete: {{name: Ida, level: advanced, equipment: [{}]}}"
 
 CASES: list[tuple[str, str, list[str], int]] = [
@@ -37,6 +38,25 @@ CASES: list[tuple[str, str, list[str], int]] = [
     ("equipment-missing", HOME.format("guided bar"), ["back squat, sets: 3, reps: 8, note: rack at hip height"], 0),
     ("equipment-missing", HOME.format("dumbbells, flat bench"), ["back squat, sets: 3, reps: 8, load: 100 kg, note: rack at hip height"], 1),
     ("equipment-missing", HOME.format("guided bar"), ["barbell back squat, sets: 3, reps: 8"], 1),
+    # straining: to failure or one off it, or nearly a maximum, under a load; a hold of a minute
+    ("protected-area-loaded", STRAIN, ["back squat, sets: 3, reps: 1, load: 85 %"], 1),
+    ("protected-area-loaded", STRAIN, ["back squat, sets: 3, reps: 1, load: 84-90 %"], 0),
+    ("protected-area-loaded", STRAIN, ["back squat, sets: 3, reps: 8, load: 40 kg, rir: 1"], 1),
+    ("protected-area-loaded", STRAIN, ["back squat, sets: 3, reps: 8, load: 40 kg, rir: 1-2"], 0),
+    ("protected-area-loaded", STRAIN, ["back squat, sets: 3, reps: 8, load: 40 kg, rir: 0"], 1),
+    ("protected-area-loaded", STRAIN, ["push-up, sets: 3, reps: 8, rir: 0"], 0),
+    ("protected-area-loaded", STRAIN, ["dip, sets: 3, reps: 8, rir: 0, load: bodyweight + 5 kg"], 1),
+    ("protected-area-loaded", STRAIN, ["dip, sets: 3, reps: 8, rir: 0, load: bodyweight"], 0),
+    ("protected-area-loaded", STRAIN, ["band row, sets: 3, reps: 8, rir: 0, load: red band"], 0),
+    ("protected-area-loaded", STRAIN, ["plank, sets: 3, hold: 60 s"], 1),
+    ("protected-area-loaded", STRAIN, ["plank, sets: 3, hold: 59-70 s"], 0),
+    ("protected-area-loaded", STRAIN, ["moon walk, sets: 3, reps: 8, rir: 0, load: 40 kg"], 0),
+    # sets of an exercise are many where repetitions and effort make them hard
+    ("exercise-sets-high", SIZE, ["leg press, sets: 11, reps: 8, load: 100 kg"], 1),
+    ("exercise-sets-high", SIZE, ["leg press, sets: 11, reps: amrap, load: 100 kg"], 0),
+    ("exercise-sets-high", SIZE, ["push-up, sets: 11, reps: 8"], 0),
+    ("exercise-sets-high", SIZE, ["push-up, sets: 11, reps: 8, rir: 2"], 1),
+    ("exercise-sets-high", SIZE, ["kettlebell swing, sets: 11, reps: 8, load: 24 kg"], 0),
 ]  # fmt: skip
 
 
@@ -46,3 +66,84 @@ def test_said_or_silent(
 ) -> None:
     found = findings(week({"Gym": lines}, head), rule)
     assert len(found) == said, [one.counted for one in found]
+
+
+RUN = "  - {{activity: {}, day: tuesday, minutes: 30}}\n"
+HEALTH = ["push-up, sets: 2, reps: 10", "seated cable row, sets: 2, reps: 10", "plank, sets: 2, hold: 20 s"]
+
+
+@pytest.mark.parametrize(
+    ("activity", "said"),
+    [("", 1), (RUN.format("cycling"), 0), (RUN.format("chess"), 1)],
+)
+def test_what_is_done_beside_the_gym_trains_a_region(
+    findings: Findings, week: Text, activity: str, said: int
+) -> None:
+    text = week({"monday": HEALTH}, "goal: general health") + activity
+    assert len(findings(text, "region-untrained")) == said
+
+
+OLD = "programme: T\nweeks: 3\nathlete: {{name: Ottilie, age: {age}}}\n{head}sessions:\n"
+DAY = "  - {{session: {name}, day: {day}, {note}exercises: [{{exercise: leg press, sets: 2, reps: 8}}]}}\n"
+
+
+@pytest.mark.parametrize(
+    ("age", "head", "second", "note", "weeks"),
+    [
+        (70, "", "thursday", "", None),
+        (70, "", "monday", "", (1, 2, 3)),
+        (65, "", "monday", "", (1, 2, 3)),
+        (64, "", "monday", "", None),
+        (70, "", "{1+3: thursday, 2: off}", "", None),  # a week away
+        (70, "", "{1: thursday, 2-3: off}", "", (2, 3)),
+        (70, "", "{1-2: thursday, 3: off}", "", (3,)),  # at the end nobody knows,
+        (70, "note: on holiday at the end\n", "{1-2: thursday, 3: off}", "", None),  # unless somebody says so
+        (70, "", "{1-2: thursday, 3: off}", "note: closed in week 3, ", None),
+        (70, "", "{1: off, 2-3: thursday}", "", (1,)),
+        (70, "note: on holiday at first\n", "{1: off, 2-3: thursday}", "", None),
+    ],
+)
+def test_one_day_a_week_of_an_older_athlete(
+    findings: Findings, age: int, head: str, second: str, note: str, weeks: tuple[int, ...] | None
+) -> None:
+    text = OLD.format(age=age, head=head) + DAY.format(name="A", day="monday", note=note)
+    text += DAY.format(name="B", day=second, note="")
+    found = findings(text, "older-adult-days")
+    assert [one.weeks for one in found] == ([] if weeks is None else [weeks])
+
+
+@pytest.mark.parametrize(
+    ("first", "second", "keys", "said"),
+    [
+        (12, 9, "", 1),  # 21 of 20
+        (11, 9, "", 0),
+        (20, 5, "", 1),  # the first alone just fits
+        (21, 5, "", 0),  # another rule tells of that
+        (12, 9, "note: two hours between, ", 0),
+        (12, 9, "note: two rests between, ", 1),
+    ],
+)
+def test_two_sessions_of_a_day_in_the_minutes_that_the_athlete_has(
+    findings: Findings, first: int, second: int, keys: str, said: int
+) -> None:
+    text = "programme: T\nathlete: {name: Ida, minutes: 20}\nsessions:\n" + "".join(
+        DAY.format(name=name, day="monday", note=f"minutes: {minutes}, {more}")
+        for name, minutes, more in (("A", first, keys), ("B", second, ""))
+    )
+    assert len(findings(text, "day-too-long")) == said
+
+
+@pytest.mark.parametrize(
+    ("lines", "wayout"),
+    [
+        (["bench press, sets: 3, reps: 8, rir: 0"], ", or leave 1 in reserve"),
+        (["bench press, test: 1RM"], ""),
+        (["bench press, test: 1RM", "back squat, sets: 3, reps: 8, rir: 0"], ", or leave 1 in reserve"),
+        (["bench press, test: 1RM", "back squat, test: 1RM"], ""),
+    ],
+)
+def test_a_test_leaves_nothing_in_reserve(
+    findings: Findings, week: Text, lines: list[str], wayout: str
+) -> None:
+    (found,) = findings(week({"Gym": lines}), "failure-without-spotter")
+    assert found.change == f"Note the spotters, pins or safety bars{wayout}."

@@ -15,7 +15,12 @@ TURN = " in the 2 weeks of a turn"
 
 def laid_out(first: list[str], second: list[str], head: str, in_turn: bool) -> str:
     """Two sessions: each week both of them, or in turn one of them."""
-    parts = ["programme: T", "weeks: 4", *([head] if head else []), *(["rotation: [monday]"] if in_turn else [])]
+    parts = [
+        "programme: T",
+        "weeks: 4",
+        *([head] if head else []),
+        *(["rotation: [monday]"] if in_turn else []),
+    ]
     parts.append("sessions:")
     for name, day, lines in (("A", "monday", first), ("B", "thursday", second)):
         parts.append(f"  - session: {name}")
@@ -36,7 +41,14 @@ ROWS = [
         "Quadriceps side 14 sets, hamstring side 4{}.",
         "",
     ),
-    ("sides-uneven", "", ["leg extension, sets: 5, side: left, reps: 9"], ["leg press, sets: 5, reps: 9"], "{}", " a week"),
+    (
+        "sides-uneven",
+        "",
+        ["leg extension, sets: 5, side: left, reps: 9"],
+        ["leg press, sets: 5, reps: 9"],
+        "{}",
+        " a week",
+    ),
     (
         "straight-knee-calf-missing",
         "",
@@ -88,7 +100,9 @@ ROWS = [
 ]
 
 
-@pytest.mark.parametrize(("rule", "head", "first", "second", "said", "plain"), ROWS, ids=[row[0] for row in ROWS])
+@pytest.mark.parametrize(
+    ("rule", "head", "first", "second", "said", "plain"), ROWS, ids=[row[0] for row in ROWS]
+)
 def test_sets_are_those_of_a_turn_or_of_a_week(
     findings: Findings, rule: str, head: str, first: list[str], second: list[str], said: str, plain: str
 ) -> None:
