@@ -25,8 +25,8 @@ ROWS = [
 def told(finding: Finding) -> str:
     """``note at 56 kg (3): what was counted, what is wanted, what to change``."""
     weeks = f" ({', '.join(map(str, finding.weeks))})" if finding.weeks else ""
-    said = f"{finding.counted} {finding.wanted}. {finding.change}"
-    return f"{finding.severity} at {finding.place.excerpt}{weeks}: {said}"
+    said = (finding.counted, finding.wanted and f"{finding.wanted}.", finding.change)
+    return f"{finding.severity} at {finding.place.excerpt}{weeks}: {' '.join(filter(None, said))}"
 
 
 @pytest.mark.parametrize(("rule", "row"), ROWS)
