@@ -107,9 +107,10 @@ def test_days_and_occasions_of_a_count(one_week):
         "friday": ["plank, sets: 2"],
         "Any": ["cable fly, sets: 2"],
         "Other": ["cable fly, sets: 2"],
+        "Third": ["cable fly, sets: 2"],
     }
     count = one_week(days).sets("chest")
-    assert (count.days(), count.occasions()) == ([1], 3)  # Monday once; two without a day
+    assert (count.days(), count.occasions()) == ([1], 4)  # Monday once; three without a day
 
 
 def test_a_part_of_a_count_is_the_count_where_all_of_it_passes(one_week):
@@ -310,6 +311,21 @@ def test_easy_sets_are_no_hard_ones_on_any_day(one_week):
     assert span(week.all_sets(hard=True)) == (2, 2)
     assert span(week.sets_where(lambda group: True)) == (5, 5)
     assert span(week.sets_where(lambda group: True, hard=True)) == (2, 2)
+
+
+def test_what_was_counted_once_is_kept(one_week):
+    week = one_week({"monday": ["cable fly, sets: 2"], "thursday": ["cable fly, sets: 3, rir: 8"]})
+    for hard in (True, False):
+        assert week.totals(hard) is week.totals(hard)
+        assert week.sets("chest", hard=hard) is week.sets("chest", hard=hard)
+        assert week.all_sets(hard=hard) is week.all_sets(hard=hard)
+        assert week.for_actions(["hip hinge", "squat"], hard=hard) is week.for_actions(
+            ["hip hinge", "squat"], hard=hard
+        )
+    assert week.groups() is week.groups()
+    assert week.entries() is week.entries()
+    assert week.lifts() is week.lifts()
+    assert week.by_day() is week.by_day()
 
 
 def test_totals_keep_direct_and_indirect_sets_apart(one_week):

@@ -9,6 +9,7 @@ import pytest
 from spotline.lint.body import catalogue
 from spotline.lint.counting.change import Change, slip_in, typed_for, weeks_of_lines
 from spotline.lint.counting.loading import PLATES, loading, plates
+from spotline.lint.counting.unknown import is_unknown, meant_by, slip_of
 from spotline.lint.model.quantities import Range
 
 LIFTS = (
@@ -283,7 +284,22 @@ def test_the_units_in_which_a_load_is_compared(line, words, measured):
     assert line(words).measured == pytest.approx(measured)
 
 
+@pytest.mark.parametrize(
+    ("best", "known"),
+    [("{load: 100 kg, reps: 1}", True), ("{load: 100 kg, reps: 25}", False), ("bodyweight + 20 kg", False)],
+)
+def test_a_best_lift_that_the_curve_or_the_body_mass_leaves_open_is_none(line, best, known):
+    group = line("back squat, sets: 3, load: 50 kg", mass="", lifts=f"back squat: {best}")
+    assert (group.strongest is not None, group.percent is not None) == (known, known)
+
+
 # What goes on the bar
+
+
+def test_who_lifts_the_body_alone_takes_help_in_kilograms(line):
+    found = loading(line("pull-up, sets: 3, load: 90 %", lifts="pull-up: bodyweight"), {})
+    assert found is not None
+    assert ([str(one) for one in found.values], found.unit, found.added) == (["-8"], "kg", True)
 
 
 @pytest.mark.parametrize(
@@ -402,6 +418,15 @@ def test_parts_of_a_change(changed):
     assert (squat.is_none, change.load, change.reserve) == (False, 80, 2)
 
 
+def test_of_lifts_that_stand_in_one_week_alone_neither_load_nor_reserve_is_compared(changed):
+    change = changed(
+        "leg press, sets: {1: 3, 2: 0}, reps: 8, rir: 3, load: 100 kg",
+        "dip, sets: {1: 0, 2: 6}, reps: 4, rir: 1, load: 10 kg",
+    )
+    (others,) = change.parts
+    assert (others.load, others.reserve, change.load, change.reserve) == (None, None, None, None)
+
+
 def test_what_is_new_alone_is_no_part(changed):
     change = changed("back squat, sets: 4", "dip, sets: {1: 0, 2: 6}, reps: 4")
     assert [part.alike for part in change.parts] == [True]
@@ -450,6 +475,15 @@ def test_a_line_from_week_to_week(programme, week):
     ledger = programme(week(days, "weeks: 2"))
     lines = [[(one.number, group.sets.high) for one, group in held] for held in weeks_of_lines(ledger.weeks)]
     assert lines == [[(1, 3)], [(1, 2), (2, 2)], [(1, 1), (2, 1)], [(1, 2), (2, 2)]]
+
+
+def test_names_that_nobody_knows_and_slips_of_those_that_are(reviewed, week):
+    (one,) = reviewed(week({"Gym": ["moon walk, sets: 2", "seated leg crul, sets: 2", "dip, sets: 2"]})).files
+    walk, slip, dip = one.ledger.weeks[0].visits[0].own
+    known = {}
+    assert [is_unknown(group, known) for group in (walk, slip, dip)] == [True, False, False]
+    assert slip_of(slip, known) is catalogue.exercise("seated leg curl")
+    assert [exercise.name for exercise in meant_by([walk, slip, dip])] == ["seated leg curl", "dip"]
 
 
 # What the header says

@@ -199,6 +199,14 @@ def test_preparation_that_is_asked_for_is_added_where_none_is_written(visit):
     assert two.time(change_over=Range(10, 20)).around.ends == (10, 20)
 
 
+def test_sets_that_cannot_be_read_take_no_time(reviewed, week):
+    (one,) = reviewed(
+        week({"Gym": ["dip, sets: many, reps: 5", "plank, sets: 2, hold: 10 s, rest: 30 s"]})
+    ).files
+    time = one.ledger.weeks[0].visits[0].time()
+    assert (time.work, time.rest) == (Range(20, 20), Range(30, 30))
+
+
 def test_nothing_takes_no_time():
     assert session_time([]).total == NOTHING
     assert session_time([], around=Range(60, 90)).total == Range(60, 90)

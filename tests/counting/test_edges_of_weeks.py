@@ -325,6 +325,14 @@ def test_the_same_visits_give_the_same_tally(programme, week):
     assert asked == [3, 4]
 
 
+def test_what_is_laid_out_anew_without_a_change_keeps_its_tallies(programme, week):
+    ledger = programme(week({"monday": [PLANK], "friday": [PLANK]}, "weeks: 2"))
+    whole, weeks = ledger.of_weeks(ledger.weeks), ledger.weeks
+    ledger.lay_out(ledger.programme)
+    assert ledger.weeks == weeks
+    assert ledger.of_weeks(ledger.weeks) is whole
+
+
 def test_programmes_of_an_athlete_stand_by_their_start(programme, week):
     heads = ("starts: 2026-03-02", "", "starts: 2026-01-05")
     plans = [programme(week({"Gym": [PLANK]}, f"athlete: {{name: Ida}}\n{head}".strip())) for head in heads]
