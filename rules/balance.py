@@ -181,7 +181,7 @@ def _of_rota(week: Week, ledger: Ledger) -> Tally:
 def _is_uneven(tally: Tally, pair: Pair, limits: Limits) -> bool:
     """Whether all sets say so too, the easy ones with them: which of them are hard is often worked out."""
     less, more = sorted(tally.for_actions(side.trained_by).middle for side in pair.sides)
-    return not less or more / less > limits.number("near" if pair.serious else "far")
+    return more / less > limits.number("near" if pair.serious else "far")
 
 
 def _evened(week: Week, more: Count, less: Count, weak: Side, most: float) -> str:

@@ -6,7 +6,7 @@ from math import floor
 
 from ..lint.body import catalogue
 from ..lint.counting.counts import counted_lines
-from ..lint.counting.credits import DIRECT
+from ..lint.counting.credits import DIRECT, credit
 from ..lint.engine.limits import COUNTING, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, found
@@ -127,7 +127,7 @@ def _ahead(week: Week, area: str, own: Count, others: list[Count], mean: float) 
     if proposal is not None:
         return f"Take sets off the rest: a lead would take {sets_of(proposal.changes[0].by)} more"
     session = week.visits[0].session.name
-    return add(f"work for {area}", suggested(week.programme, lambda one: one.weight(area) == 1), session)
+    return add(f"work for {area}", suggested(week.programme, lambda one: credit(one, area) == 1), session)
 
 
 def _put_ahead(own: Count, others: list[Count], mean: float) -> Offer:
