@@ -43,6 +43,7 @@ MODULES = (
     "spine_days",
     "own_demands",
     "training_days",
+    "athlete_days",
     "clashes",
     "exercise_order",
     "weekly_steps",

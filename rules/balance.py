@@ -44,6 +44,7 @@ if TYPE_CHECKING:
             "direct sets a week of both sides",
             "common practice, no source: with fewer sets a share says little",
         ),
+        Condition("fewest apart", 4, "direct sets a week between the sides", "common practice, no source"),
         Option(
             "near",
             1.5,
@@ -83,7 +84,8 @@ def antagonist_imbalance(week: Week, ledger: Ledger, limits: Limits) -> Iterator
     thigh is left alone, and other pairs are a note outside 1:3 to 3:1; but none is in preparation for a meet,
     by the athlete's sport or by an event: there the lifts decide. Both the hard sets and all sets must say
     so, and of blocks of one week all together. Silent where a side is empty: other rules say what is missing;
-    and where a priority is trained by the stronger side more than by the other: more of it is meant.
+    in season, below 4 sets between the sides, and where a priority is trained by the stronger side more than
+    by the other: more of it is meant.
 
     Flags:
         programme: Legs
@@ -126,6 +128,8 @@ def _judged(week: Week, ledger: Ledger, pair: Pair, limits: Limits) -> Iterator[
     if ratio <= most:
         return
     if not (week.means(weak.area) and week.means(strong.area)) or turn.tally.could_hold(weak.trained_by):
+        return
+    if week.phase == "in-season" or more.middle - less.middle < limits.number("fewest apart"):
         return
     if not all(_is_uneven(tally, pair, limits) for tally in (turn.tally, _of_rota(week, ledger))):
         return
@@ -247,7 +251,8 @@ def sides_uneven(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     Counts direct hard sets of each side, from work with `side: left` or `side: right`, in a typical week, or
     over a full turn where sessions rotate, by the middles of ranges; wants the weaker side no more than a
     quarter below the other. Silent where a line that cannot be counted may even it out, where a note says why
-    one side does more, and in a return to training with something to spare, where it is meant to.
+    one side does more, where a restriction names a side, and in a return to training with something to spare:
+    there it is meant to.
 
     Flags:
         programme: Legs
@@ -266,7 +271,7 @@ def sides_uneven(week: Week, limits: Limits) -> Iterator[DraftFinding]:
               - {exercise: single-leg leg press, sets: 3, reps: 8, side: right}
     """
     turn = week.turn()
-    if not turn.tally.one_sided or not week.is_typical():
+    if not turn.tally.one_sided or not week.is_typical() or _spares_a_side(week):
         return
     uneven: dict[Prescription, list[_Sides]] = {}
     for group in turn.tally.groups():
@@ -295,6 +300,12 @@ def sides_uneven(week: Week, limits: Limits) -> Iterator[DraftFinding]:
             related=counted_lines(*(one.one_sided(side) for one in over for side in (one.more, one.less))),
             excess=worst.apart,
         )
+
+
+def _spares_a_side(week: Week) -> bool:
+    """Whether what the athlete spares is of one side: then the other may do more."""
+    athlete = week.programme.athlete
+    return athlete is not None and any(says(("left", "right"), one.subject.words) for one in athlete.protect)
 
 
 class _Sides:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from functools import partial
 
 from ..lint.counting.counts import counted_lines
 from ..lint.counting.credits import credit
@@ -76,9 +77,10 @@ def legs_heavy_before_event(ledger: Ledger, limits: Limits) -> Iterator[DraftFin
 
     Counts direct sets for quadriceps, hamstrings and gluteals that are heavy: below 8 repetitions with at
     most 3 in reserve, 8 or more with at most 2; sets whose effort is unknown count below 8 repetitions. Wants
-    fewer than 4 of them on each of the two days before a dated event, or an activity that is called a match
-    or race. A warning on the day before, if effort or load is written for half of them, else a note. The eve
-    of an activity that loads the legs high is left to sessions-too-close.
+    fewer than 4 of them on the day before a dated event, or an activity that is called a match or race; two
+    days before, fewer than 4 that are surely heavy, from 80 % or with 1 in reserve at most. A warning on the
+    day before, if effort or load is written for half of them, else a note. The eve of an activity that loads
+    the legs high is left to sessions-too-close.
 
     Flags:
         programme: Match week
@@ -107,7 +109,8 @@ def legs_heavy_before_event(ledger: Ledger, limits: Limits) -> Iterator[DraftFin
         ahead = [gap for gap in range(1, int(limits.number("days")) + 1) if number + gap in events]
         if not ahead or week.rehabilitation or (ahead[0] == 1 and number + 1 in close):
             continue
-        heavy = tally.sets_where(lambda entry: _is_heavy_leg_work(entry, limits), hard=True)
+        heaviest = _is_heavy_leg_work if ahead[0] == 1 else _is_surely_heavy
+        heavy = tally.sets_where(partial(heaviest, limits=limits), hard=True)
         if heavy.middle < limits.number("sets"):
             continue
         line = heavy.lines()[0][0]
@@ -260,6 +263,17 @@ def _events(ledger: Ledger, limits: Limits) -> dict[int, str]:
 
 def _says_how_heavy(entry: SetGroup) -> bool:
     return entry.reserve is not None or entry.work.load is not None
+
+
+HEAVY_FROM, LEFT = 80, 1
+"""% of the best lift from which, or repetitions left up to which, a set surely is heavy (common practice)."""
+
+
+def _is_surely_heavy(entry: SetGroup, limits: Limits) -> bool:
+    """Whether leg work still tires two days later, whoever lifts it."""
+    percent, left = entry.percent, entry.reserve
+    heavy = percent is not None and percent.low >= HEAVY_FROM
+    return _is_heavy_leg_work(entry, limits) and (heavy or (left is not None and left.high <= LEFT))
 
 
 def _is_heavy_leg_work(entry: SetGroup, limits: Limits) -> bool:

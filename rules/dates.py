@@ -104,9 +104,9 @@ def _dates(plan: Ledger) -> tuple[date, date]:
     options=(
         Condition(
             "days after",
-            7,
+            91,
             "days between the programme's last day and an event it leads to",
-            "common practice",
+            "common practice: a block may lead to an event of the next quarter",
         ),
         Option(
             "longest peak", 4, "weeks of taper and test, where a programme is nothing else", "common practice"
@@ -116,14 +116,14 @@ def _dates(plan: Ledger) -> tuple[date, date]:
 def dates_at_odds(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """An event outside the programme's dates, or a phase that does not go with its length or goal.
 
-    Wants events between the first day and a week past the last; phases of taper or test that fill a whole
-    programme to last 4 weeks at most; and neither of them where the goal is general health.
+    Wants events between the first day and a quarter of a year past the last; phases of taper or test that
+    fill a whole programme to last 4 weeks at most; and neither of them where the goal is general health.
 
     Flags:
         programme: Spring
         starts: 2026-01-05
         weeks: 4
-        events: [{date: 2026-03-14, event: regatta}]  # <- here
+        events: [{date: 2027-03-14, event: regatta}]  # <- here
         sessions: [{session: Lower, exercises: [{exercise: leg press, sets: 3, reps: 8}]}]
 
     Passes:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from math import ceil, floor
 
 from ..lint.counting.change import Change, PartChange, weeks_of_lines
+from ..lint.engine.limits import Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, Related, found
 from ..lint.model.naming import line_name
@@ -30,7 +31,16 @@ if TYPE_CHECKING:
     why="A deload is a time of less stress, coaches agree, and they make it mainly by fewer sets and"
     " repetitions. As it is written, this one asks about as much as the week before.",
     sources=("bell-2023", "bell-2022", "helms-taper"),
-    options=(*CLEAR_CUT, EASY_WORDS),
+    options=(
+        *CLEAR_CUT,
+        Option(
+            "volume of novices",
+            10,
+            "% fewer sets or repetitions in a novice's week",
+            "common practice, no source: half, for they are not worn down as far",
+        ),
+        EASY_WORDS,
+    ),
     stands_back=("rehabilitation",),
 )
 def deload_without_cut(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
@@ -43,7 +53,7 @@ def deload_without_cut(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]
     the last deload that was not its lightest. Else wants 20 % fewer sets or
     repetitions, or most of the hard work eased: 10 % less load, or 2 more repetitions in reserve; or a part
     of the sets and of the load that together comes to as much, or nearly. One note for the weeks of a
-    programme. Silent in season, where a note says that the week is easier, and where sets could not be read.
+    programme. Silent in season, where a note says how the week is easier, and where sets could not be read.
 
     Flags:
         programme: Squat
@@ -81,13 +91,14 @@ def deload_without_cut(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]
     if not uncut:
         return
     place, name, week, before = uncut[0]
+    volume = _volume(ledger)
     now, was = week.all_sets(), before.all_sets()
-    fewer = ceil(now.middle - floor(was.middle * (100 - limits.number("volume")) / 100))
+    fewer = ceil(now.middle - floor(was.middle * (100 - limits.number(volume)) / 100))
     yield found(
         place,
         f"{_hardly_easier(name, week, before)}.",
         wanted=limits.words(
-            "{:%} less volume, {:%} less load or {} more in reserve", "volume", "load", "effort"
+            "{:%} less volume, {:%} less load or {} more in reserve", volume, "load", "effort"
         ),
         change=f"Take {sets_of(fewer)} off, or lower the load.",
         where=week.block.name,
@@ -98,6 +109,11 @@ def deload_without_cut(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]
         ),
         excess=now.middle,
     )
+
+
+def _volume(ledger: Ledger) -> str:
+    """The name of the limit for the cut in volume."""
+    return "volume of novices" if ledger.header.level == "novice" else "volume"
 
 
 def _hardly_easier(name: str, week: Week, before: Week) -> str:
@@ -230,14 +246,25 @@ def _deloads(ledger: Ledger) -> Iterator[tuple[Week, Week, Place]]:
 def _uncut(ledger: Ledger, limits: Limits) -> Iterator[tuple[Place, str, Week, Week]]:
     """The deloads that cut nothing: what says that they are one, their name, the week and the one before."""
     for week, before, place in _deloads(ledger):
-        if says(limits.names("easy words"), *notes_on_week(week)):
+        if _is_eased_in_words(week, limits):
             continue
-        if Change(before, week).comes_to(*map(limits.number, ("volume", "load", "effort"))):
+        if Change(before, week).comes_to(*map(limits.number, (_volume(ledger), "load", "effort"))):
             continue
         if ledger.recall(is_easier, week, before, limits):
             continue
         if all(entry.work.readable for one in (week, before) for _, entry in one.entries()):
             yield place, _deload(week)[2], week, before
+
+
+LABELS = ("easy", "easier")
+"""Words that in a note on the whole programme only name a week, "week 4 is easy", and say nothing of how."""
+
+
+def _is_eased_in_words(week: Week, limits: Limits) -> bool:
+    """Whether notes say how a week is easier, where its numbers do not."""
+    block, *others = notes_on_week(week)
+    words = limits.names("easy words")
+    return says(words, *others) or says([one for one in words if one not in LABELS], block)
 
 
 def _deload(week: Week) -> tuple[Place | None, int, str]:

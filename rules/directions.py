@@ -69,12 +69,11 @@ def pull_or_push_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator
     horizontal pull, vertical push and horizontal push somewhere in the block, as far as the focus means what
     it trains. Where strength, power or endurance is the goal it looks at what focus or priorities name; where
     health is, one vertical direction will do, and for novices and from 65 years on none. Work for the side of
-    the shoulder will do for a vertical push. Silent in a return, and where the athlete spares something of
-    the upper body; on a
-    direction that nothing serves which the athlete's equipment and restrictions allow, that a throw serves,
-    or the athlete's sport (swimming, rowing, climbing), or that a note rules out (no bar, nothing overhead),
-    on vertical ones of a programme for hotels and travel, and on horizontal pulls where somebody rows on a
-    machine.
+    the shoulder will do for a vertical push. Silent in a return, in season, and where the athlete spares
+    something of the upper body; on a direction that nothing serves which the athlete's equipment and
+    restrictions allow, that a throw serves, or the athlete's sport (swimming, rowing, climbing), or that a
+    note rules out (no bar, nothing overhead), on vertical ones of a programme for hotels and travel, and on
+    horizontal pulls where somebody rows on a machine.
 
     Flags:
         programme: Upper
@@ -117,7 +116,7 @@ def pull_or_push_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator
         missing = [direction for direction in missing if not direction.startswith("vertical")]
     if "vertical push" in missing and block.brings("side shoulder", DIRECT):
         missing.remove("vertical push")
-    if week.phase == "return" or _spares_an_arm(ledger):
+    if week.phase == "return" or (week.phase == "in-season" and not in_focus) or _spares_an_arm(ledger):
         return
     if not in_focus:
         in_sport = in_the_sport(ledger)

@@ -53,13 +53,16 @@ def is_easier(week: Tally, before: Tally, limits: Limits) -> bool:
     """Whether a week is clearly easier than one before: in its volume, or in most of its hard work.
 
     Most of it is eased where more than half of the hard sets before belong to lifts that are clearly easier,
-    each in sets, repetitions, load or effort.
+    each in sets, repetitions, load or effort; of all sets where less than half of these are hard, as in
+    circuits.
     """
     change = Change(before, week)
     if _is_cut(change, limits):
         return True
-    eased = sum(part.hard for part in change.parts if not part.is_none and _is_eased(part, limits))
-    return eased > 0 and 2 * eased > sum(part.hard for part in change.parts)
+    is_hard = 2 * sum(part.hard for part in change.parts) >= sum(part.held for part in change.parts)
+    work = [(part, part.hard if is_hard else part.held) for part in change.parts]
+    eased = sum(sets for part, sets in work if not part.is_none and _is_eased(part, limits))
+    return eased > 0 and 2 * eased > sum(sets for _, sets in work)
 
 
 def _is_cut(change: Change | PartChange, limits: Limits) -> bool:

@@ -8,8 +8,8 @@ from ..lint.engine.registry import rule
 from ..lint.findings.finding import Edit, Related, found
 from ..lint.model.naming import line_name
 from ..lint.wording.words import did_you_mean, first_of, listed, shortened
-from .kit_words import is_written, not_noted
-from .offers import dropping, listing_pieces, offering, swapping_each
+from .kit_words import is_written, not_noted, not_small, said_absent
+from .offers import listing_pieces, offering, swapping_each
 from .shared import MOST_SUGGESTED, capital
 
 TYPE_CHECKING = False
@@ -43,16 +43,16 @@ ANCHOR = "rack"
     sources=(),
 )
 def equipment_unknown(lifter: Lifter, limits: Limits) -> Iterator[DraftFinding]:
-    """A piece of equipment in the athlete's file that no exercise is known to take.
+    """A piece of equipment in the athlete's file that is spelt nearly like a known one.
 
-    Looks up every item in whatever usual word; lets the names of the team's sets of equipment pass. Offers
-    the pieces that may be meant.
+    Looks up every item in whatever usual word; lets the names of the team's sets of equipment pass, and words
+    that are like none. Offers the pieces that may be meant.
 
     Flags:
         programme: At home
         athlete:
           name: Ida
-          equipment: [dumbbells, echo chamber]  # <- here
+          equipment: [dumbels, calf raise machine]  # <- here
         sessions: [{session: Home, exercises: [{exercise: goblet squat, sets: 3, reps: 8}]}]
 
     Passes:
@@ -69,21 +69,22 @@ def equipment_unknown(lifter: Lifter, limits: Limits) -> Iterator[DraftFinding]:
         for term, where in listed_here
         if term.words not in lifter.resources.equipment and not equipment.is_known(term.words)
     ]
-    for number, (term, where) in enumerate(unknown):
-        near = equipment.like(term.words) if number < MOST_SUGGESTED else []
-        yield found(
-            term.place,
-            equipment.unknown(term.words),
-            change=did_you_mean(near) or equipment.REMEDY,
-            where=f"{lifter.athlete.name}, {where}",
-            edits=tuple(Edit(term.place, other, f"write {other}") for other in near) or dropping(term.place),
-        )
+    for term, where in unknown[:MOST_SUGGESTED]:
+        near = equipment.like(term.words)
+        if near:
+            yield found(
+                term.place,
+                equipment.unknown(term.words),
+                change=did_you_mean(near),
+                where=f"{lifter.athlete.name}, {where}",
+                edits=tuple(Edit(term.place, other, f"write {other}") for other in near),
+            )
 
 
 @rule(
     "equipment-missing",
     family="upkeep",
-    severity="warning",
+    severity="note",
     confidence="fact",
     why="The athlete's file lists what there is to train with, and this is not on the list.",
     sources=(),
@@ -106,11 +107,12 @@ def equipment_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     where another form of the lift, which its name allows and its load too, takes what there is: a lunge with
     a band, a dumbbell press standing up. Only a piece whose own word stands in the line is missed, in the
     name, the load or a note: a barbell in `barbell curl`, the machine in `leg press`; a squat may be done
-    with whatever there is. Silent too where an item of the list is not known, where a note of the athlete,
-    the programme or the session names the piece, or says that the room has everything, and where something
-    stands in: a bed for a bench, a table to row under, a rucksack, handles or jugs for what is carried. One
-    finding for each place, with all its lines; where a session takes place somewhere else (`where`), the list
-    of that place counts.
+    with whatever there is. So is one that a note says is not there: `nothing to hang off`. Silent too where
+    an item of the list is not known, where a note of the athlete, the programme or the session names the
+    piece, or says that the room has everything; of small pieces such as a bench or a band where the list
+    names a rack, as lists of a weight room leave them out; and where something stands in: a bed for a bench,
+    a table to row under, a rucksack, handles or jugs for what is carried. One finding for each place, with
+    all its lines; where a session takes place somewhere else (`where`), the list of that place counts.
 
     Flags:
         programme: At home
@@ -145,8 +147,9 @@ def equipment_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
             pieces = equipment.missing(exercise, listed_pieces, always, implement)
             if pieces:
                 pieces = _not_improvised(pieces, entry, exercise, implement, listed_pieces)
+            absent = said_absent(pieces, ledger, visit) if pieces else ()
             pieces = tuple(piece for piece in pieces if is_written(piece, entry))
-            pieces = not_noted(pieces, ledger, visit) if pieces else ()
+            pieces = absent or not_noted(not_small(pieces, listed_pieces), ledger, visit)
             if pieces and not (
                 _can_be_had(pieces, entry, exercise, listed_pieces, always)
                 or _may_be_meant(pieces, entry, listed_pieces)

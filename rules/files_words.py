@@ -10,7 +10,7 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterable, Iterator
 
-    from ..lint.counting.ledger import Lifter
+    from ..lint.counting.ledger import Ledger, Lifter
     from ..lint.model.athlete import Athlete, Restriction
     from ..lint.model.programme import Programme
 
@@ -98,6 +98,19 @@ def says_who_cleared(texts: Iterable[str]) -> bool:
         for text in texts
         for sentence in _SENTENCE.split(text)
     )
+
+
+def plans_review(ledger: Ledger) -> bool:
+    """Whether an event or a note of the programme says that a stage is looked at again."""
+    names = (event.name for _, event in ledger.events())
+    return any(_REVIEW.search(text) for text in (ledger.programme.note, *names))
+
+
+_REVIEW = re.compile(
+    r"\b(?:review|re-?check|check-?up|follow-?up|re-?assess\w*|re-?test|next appointment"
+    r"|sees? (?:the )?(?:physio\w*|doctor|surgeon|consultant))\b",
+    re.IGNORECASE,
+)
 
 
 def says_screened(texts: Iterable[str]) -> bool:

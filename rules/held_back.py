@@ -30,7 +30,11 @@ _ALLOWED = re.compile(
 """Words of a coach who has the restriction in mind: what may stay."""
 
 _SO_FAR = re.compile(
-    r"\b(?:above|below|under|up to|to|only) (?:the )?\d+\b|\b\d+ ?(?:deg(?:rees?)?\b|°)", re.IGNORECASE
+    r"\b(?:above|below|under|up to|to|only) (?:the )?\d+\b|\b\d+ ?(?:deg(?:rees?)?\b|°)"
+    r"|\b(?:below|under|not past|no higher than|no lower than) (?:the )?(?:shoulder|chest|chin|eye|nose|head"
+    r"|ear|hip|waist|navel|knee|mid-?thigh|mid-?shin|shin)s?\b"
+    r"|\b(?:shoulder|chest|chin|eye|nose|head|ear|hip|waist|navel|knee|thigh|shin)[- ](?:height|level)\b",
+    re.IGNORECASE,
 )
 """Words for how far a line goes."""
 
@@ -71,6 +75,8 @@ def says_that_it_may(
     by the words of both. ``is_measured`` says that its degrees were held against the restriction.
     """
     noted = list(_noted(entry, member))
+    if any(_is_for_them(text, restriction, member) for text in noted):
+        return True
     name, said = _folded(entry.name), _folded(" ".join([entry.name, *noted]))
     if any(_folded(agreed) - name and _folded(agreed) <= said for agreed in restriction.may_stay):
         return True
@@ -80,6 +86,23 @@ def says_that_it_may(
     spared = {word[:4] for word in _folded(restriction.subject.words)}
     told = [words_of for text in noted for words_of in _NOT.findall(text)]
     return any(word[:4] in spared for text in told for word in _folded(text))
+
+
+_OTHER_SIDE = {
+    side: re.compile(rf"\b(?:{other}|{other[0]})\b[. ]*(?:hand|arm|leg|side|foot|only|DB|KB)", re.IGNORECASE)
+    for side, other in (("left", "right"), ("right", "left"))
+}
+"""By the side that is spared: words for the other one, "R hand only"."""
+
+
+def _is_for_them(text: str, restriction: Restriction, member: Member | None) -> bool:
+    """Whether a note names the athlete, whom the coach had in mind then, or works the other side."""
+    name = member.athlete.name if member and member.athlete else ""
+    named = bool(name) and re.search(rf"\b{re.escape(name.split()[0])}\b", text, re.IGNORECASE) is not None
+    return named or any(
+        side in restriction.subject.words.lower().split() and said.search(text)
+        for side, said in _OTHER_SIDE.items()
+    )
 
 
 def _noted(entry: SetGroup, member: Member | None) -> Iterator[str]:

@@ -93,7 +93,7 @@ def _too_many_sets(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding]:
     """Sets that can hardly be meant, with what the line holds in other weeks, where it does."""
     sets, reps = entry.work.sets, entry.work.reps.a_set() if entry.work.reps else None
     most = limits.number("most sets")
-    if sets is None or sets.high <= most or not entry.hard or entry.prescription.on_clock:
+    if sets is None or sets.high <= most or not entry.hard or entry.prescription.on_clock or _is_timed(entry):
         return
     if reps is not None and reps.high <= FEW and sets.high <= MANY:
         return
@@ -114,6 +114,13 @@ def _too_many_sets(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding]:
         else limits.words("at most {:set}", "most sets"),
         Amount(sets.high, max(others) if by_rounds else most),
     )
+
+
+def _is_timed(entry: SetGroup) -> bool:
+    """Whether it goes by time or distance, as climbs do; rounds of intervals have a limit of their own."""
+    if entry.prescription.kind == "intervals":
+        return False
+    return entry.work.timed is not None or entry.work.distance is not None
 
 
 def _in_other_weeks(entry: SetGroup) -> list[float]:

@@ -232,9 +232,9 @@ def _lifted_repetitions(entry: SetGroup) -> Range | None:
 def stiff_hinge_too_heavy(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding]:
     """Stiff-leg hinges loaded for fewer than 4 repetitions.
 
-    Looks at hinges whose knee stays nearly straight (stiff-leg and Romanian deadlifts, good mornings); takes
-    the low end of the repetitions and what is left in reserve, or what the load allows where it is known in %
-    of the best lift; wants 4 or more.
+    Looks at deep hinges whose knee stays nearly straight (stiff-leg and Romanian deadlifts, good mornings);
+    takes the low end of the repetitions and what is left in reserve, or what the load allows where it is
+    known in % of the best lift; wants 4 or more.
 
     Flags:
         programme: Legs
@@ -279,10 +279,14 @@ def stiff_hinge_too_heavy(entry: SetGroup, limits: Limits) -> Iterator[DraftFind
     )
 
 
+FOLDED = 60
+"""Degrees of the hip from which a hinge folds deep; a pull from blocks does not (common practice)."""
+
+
 def _stiff(entry: SetGroup, straight: float) -> bool:
-    """Whether it is a hinge, loaded from outside, with the knee nearly straight all the way."""
+    """Whether it is a deep hinge, loaded from outside, with the knee nearly straight all the way."""
     exercise = entry.exercise
     if exercise is None or not entry.trains(("hip hinge",)) or entry.implement not in LOADED:
         return False
-    knee = exercise.path.get("knee", ())
-    return bool(knee) and max(knee) <= straight
+    knee, hip = (exercise.path.get(joint, ()) for joint in ("knee", "hip"))
+    return bool(knee) and max(knee) <= straight and max(hip, default=0.0) >= FOLDED

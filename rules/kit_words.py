@@ -9,6 +9,8 @@ from ..lint.body.names import fold, words
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
+    from collections.abc import Collection
+
     from ..lint.counting.ledger import Ledger
     from ..lint.counting.set_group import SetGroup
     from ..lint.counting.tally import Visit
@@ -40,13 +42,59 @@ _CLAUSE = re.compile(r"[.,;:()/]| - | (?:and|on|at|in|with|has|have) ")
 
 def not_noted(pieces: tuple[str, ...], ledger: Ledger, visit: Visit) -> tuple[str, ...]:
     """The pieces that no note of the athlete, the programme or the session names as there."""
-    athlete = ledger.athlete
-    notes = (athlete.note if athlete else "", ledger.programme.note, visit.session.note)
-    parts = [part.strip() for note in notes for part in _CLAUSE.split(note) if part.strip()]
-    if any(map(equipment.is_everything, parts)):
+    if not pieces:
         return ()
+    notes = _notes(ledger, visit)
+    parts = [part.strip() for note in notes for part in _CLAUSE.split(note) if part.strip()]
     there = [part for part in parts if not _ABSENT.search(part)]
+    if any(map(_says_everything, there)) or any(map(_HAS_ALL.search, notes)):
+        return ()
     return tuple(piece for piece in pieces if not any(equipment.is_said(piece, part) for part in there))
+
+
+def said_absent(pieces: tuple[str, ...], ledger: Ledger, visit: Visit) -> tuple[str, ...]:
+    """The pieces of which a note says that there is none: "no rack", "nothing to hang off"."""
+    texts = _notes(ledger, visit)
+    absent = [found[1].strip() for text in texts for found in _NONE.finditer(text)]
+    hangs = any(map(_NO_HANGING.search, texts))
+    return tuple(
+        piece
+        for piece in pieces
+        if (hangs and piece == "pull-up bar")
+        or any(fold(one) == fold(equipment.in_words(piece)) for one in absent)
+    )
+
+
+_NONE = re.compile(
+    r"\b(?:no|without an?) ([a-z][a-z -]*?)(?= (?:here|there|at|on|in|this)\b|[.,;:()/]|$)", re.IGNORECASE
+)
+_NO_HANGING = re.compile(r"\b(?:nothing|nowhere) to hang\b", re.IGNORECASE)
+
+
+def _notes(ledger: Ledger, visit: Visit) -> tuple[str, ...]:
+    """What is noted of the athlete, the programme and the session."""
+    athlete = ledger.athlete
+    return (athlete.note if athlete else "", ledger.programme.note, visit.session.note)
+
+
+_HAS_ALL = re.compile(r"\b(?:has|have|got|with) (?:got )?(?:nearly )?(?:everything|it all)\b", re.IGNORECASE)
+
+
+def _says_everything(part: str) -> bool:
+    """Whether a part of a note speaks of a whole gym; "leave 2 on everything" says nothing of rooms."""
+    return equipment.is_everything(part) and part.lower() != "everything"
+
+
+SMALL = ("band", "bench", "box", "plate", "medicine ball", "exercise ball", "ab wheel", "sliders")
+ROOM = ("rack", "platform")
+"""Pieces that lists of a weight room leave out, and what tells that it is one (common practice)."""
+
+
+def not_small(pieces: tuple[str, ...], items: Collection[str]) -> tuple[str, ...]:
+    """The pieces without those that a list leaves out where it names a rack: a bench, a band."""
+    if not any(equipment.is_said(large, item) for large in ROOM for item in items):
+        return pieces
+    return tuple(piece for piece in pieces if piece not in SMALL)
 
 
 _ABSENT = re.compile(r"\b(?:no|not|without|lacks?|missing|broken|gone|sold|away)\b", re.IGNORECASE)

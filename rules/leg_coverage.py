@@ -10,7 +10,7 @@ from ..lint.engine.limits import Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, found
 from ..lint.model.naming import line_name
-from ..lint.wording.words import counted_noun, says, sets_of
+from ..lint.wording.words import counted_noun, listed, says, sets_of
 from .offers import adding
 from .shared import (
     add,
@@ -29,6 +29,7 @@ if TYPE_CHECKING:
     from ..lint.counting.counts import Count
     from ..lint.counting.ledger import Ledger
     from ..lint.counting.set_group import SetGroup
+    from ..lint.counting.suggestions import Suggestion
     from ..lint.counting.week import Week
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import DraftFinding, Severity
@@ -57,7 +58,8 @@ def knee_flexion_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator
     strength, power, endurance or health is the goal only if focus or priorities name the hamstrings; without
     a goal where some of the leg work has 8 repetitions or more. A warning where size is written as the goal,
     else a note. Silent in season, and where a note says that it is left out. A missing hinge of the same
-    lines is listed with it. Silent where the athlete is to spare it.
+    lines is listed with it. Silent where no goal is written for the young, for a sport, a return or an event,
+    and where the athlete is to spare what usually trains it: then the gap is meant.
 
     Flags:
         programme: Legs
@@ -88,13 +90,16 @@ def knee_flexion_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator
         return
     session = _for_the_back(work)
     line = _line_in(session, work)
+    missing, also = "no knee flexion", ""
+    if not hinges and _lacks_hinge(week, ledger) and not (hinge := _hinges(week)).is_spared:
+        missing, also = "no knee flexion and no hip hinge", f"; as a hinge {listed(hinge.names, 'or')}"
     yield found(
         line.place,
-        f"{sets_of(str(work))} of {called}{turn.words}, no knee flexion"
+        f"{sets_of(str(work))} of {called}{turn.words}, {missing}"
         f"{_unless_in_block(week, ledger, 'knee flexion')}.",
         severity=coverage_severity(week, "warning" if _is_for_size(week) else "note", curls),
         wanted=_wanted(part),
-        change=f"{add('leg curl', curls, session.name)}{_in(part)}.",
+        change=f"{add('leg curl', curls, session.name)}{_in(part)}{also}.",
         where=line_name(line),
         edits=adding(week.programme, session, curls, part),
         subject="knee flexion",
@@ -125,8 +130,7 @@ def hip_hinge_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator[Dr
     their own are judged by themselves, blocks of one week that follow one another together. Speaks where two
     lines train the legs, or the focus means them; where power, endurance or health is the goal only if focus
     or priorities name the hamstrings. Curls alone are no training of the legs. Silent in season, and where a
-    note says that hinges are left out, and
-    where the athlete is to spare them.
+    note says that hinges are left out, and where the athlete is to spare usual ones: then the gap is meant.
 
     Flags:
         programme: Legs
@@ -148,9 +152,7 @@ def hip_hinge_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator[Dr
               - {exercise: leg curl, sets: 3, reps: 8}
               - {exercise: Romanian deadlift, sets: 2, reps: 8}
     """
-    if not _legs_lack(week, ledger, "hip hinge", (*BUILDING, "strength")):
-        return
-    if _is_ruled_out(week, ledger, NO_HINGE):
+    if not _lacks_hinge(week, ledger):
         return
     turn, part = week.turn(), _part(week, ledger)
     curls = turn.tally.for_actions(("knee flexion",))
@@ -158,7 +160,7 @@ def hip_hinge_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator[Dr
     if all(part.entry.trains(("knee flexion",)) for part in legs.parts):
         return
     held = turn.tally.for_actions(("hip extension",)).where(_is_held)
-    hinges = suggested(week.programme, serves("hip hinge"))
+    hinges = _hinges(week)
     if hinges.is_spared:
         return
     serious: Severity = "warning" if _is_for_size(week) else "note"
@@ -179,6 +181,17 @@ def hip_hinge_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator[Dr
         related=counted_lines(legs, of="leg work"),
         excess=legs.high,
     )
+
+
+def _lacks_hinge(week: Week, ledger: Ledger) -> bool:
+    """Whether a week that trains the legs lacks a hinge, and no note leaves it out."""
+    return _legs_lack(week, ledger, "hip hinge", (*BUILDING, "strength")) and not _is_ruled_out(
+        week, ledger, NO_HINGE
+    )
+
+
+def _hinges(week: Week) -> Suggestion:
+    return suggested(week.programme, serves("hip hinge"))
 
 
 def _is_for_size(week: Week) -> bool:
@@ -276,12 +289,15 @@ def _legs_lack(week: Week, ledger: Ledger, action: str, goals: Collection[str] =
     if action == "knee flexion" and not week.programme.goal and _is_lifted_heavy(week):
         return False
     block = ledger.judged_with(week)
-    in_focus = week.block.focus or week.programme.focus or week.programme.priority
     return (
         bool(week.turn().tally.for_actions(LEG_WORK, hard=True))
         and not (block.for_actions((action,)) or block.leaves_open(actions=(action,)))
-        and (bool(in_focus) or not block.for_actions(LEG_WORK, hard=True).from_one_line())
+        and (_in_focus(week) or not block.for_actions(LEG_WORK, hard=True).from_one_line())
     )
+
+
+def _in_focus(week: Week) -> bool:
+    return bool(week.block.focus or week.programme.focus or week.programme.priority)
 
 
 def _is_lifted_heavy(week: Week) -> bool:

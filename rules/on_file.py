@@ -5,7 +5,13 @@ from __future__ import annotations
 from ..lint.engine.limits import Condition
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import found
-from .files_words import is_word_of_a_professional, of_lifter, says_screened, says_who_cleared
+from .files_words import (
+    is_professional,
+    is_word_of_a_professional,
+    of_lifter,
+    says_screened,
+    says_who_cleared,
+)
 from .shared import beginning
 
 TYPE_CHECKING = False
@@ -15,7 +21,7 @@ if TYPE_CHECKING:
     from ..lint.counting.ledger import Lifter
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import DraftFinding
-    from ..lint.model.athlete import Athlete
+    from ..lint.model.athlete import Athlete, Restriction
 
 
 # What is on file
@@ -38,8 +44,9 @@ def clearance_missing(lifter: Lifter, limits: Limits) -> Iterator[DraftFinding]:
     Looks for `protect`, for a programme or block in the phase `return`, and at the age; wants a date under
     `clearance on file`, or a note that says which professional was asked, and when. What a licensed
     professional advised, with a date, is such a word on the restriction itself; with the day from which it
-    holds on a return as well. A team that screens is not asked about `protect`, which names its adviser; a
-    screening is no clearance at a return or from 65 on. Asked for once an athlete.
+    holds on a return as well. A movement that a coach leaves out is a choice of exercises. A team that
+    screens is not asked about `protect`, which names its adviser; a screening is no clearance at a return or
+    from 65 on. Asked for once an athlete.
 
     Flags:
         programme: Legs
@@ -66,12 +73,18 @@ def clearance_missing(lifter: Lifter, limits: Limits) -> Iterator[DraftFinding]:
 
 def _reasons_for_clearance(lifter: Lifter, age: float) -> Iterator[str]:
     protect = lifter.athlete.protect
-    if not lifter.resources.screened and not all(map(is_word_of_a_professional, protect)):
+    if not lifter.resources.screened and not all(map(_needs_no_clearance, protect)):
         yield "a restriction"
     if _comes_back(lifter) and not any(is_word_of_a_professional(one, begun=True) for one in protect):
         yield "a return to training"
     if lifter.athlete.age is not None and lifter.athlete.age >= age:
         yield f"age {lifter.athlete.age:g}"
+
+
+def _needs_no_clearance(restriction: Restriction) -> bool:
+    """Whether a professional gave it, or it is a movement that a coach leaves out: a choice of exercises."""
+    by_coach = restriction.kind == "movement" and not is_professional([restriction.adviser])
+    return by_coach or is_word_of_a_professional(restriction)
 
 
 @rule(

@@ -6,7 +6,7 @@ from math import floor
 
 from ..lint.body import catalogue
 from ..lint.counting.counts import counted_lines
-from ..lint.counting.credits import DIRECT, credit
+from ..lint.counting.credits import DIRECT, TOTAL, credit
 from ..lint.engine.limits import COUNTING, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, found
@@ -23,6 +23,7 @@ if TYPE_CHECKING:
     from ..lint.counting.week import Week
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import DraftFinding, Edit
+    from ..lint.text.places import Place, Term
     from .offers import Offer
 
 
@@ -50,6 +51,7 @@ if TYPE_CHECKING:
         COUNTING,
     ),
     stands_back=("rehabilitation", "peak"),
+    follows=("knee-flexion-missing", "hip-hinge-missing"),
 )
 def priority_not_ahead(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     """A priority muscle that gets no more sets than the rest of its half of the body.
@@ -108,9 +110,17 @@ def priority_not_ahead(week: Week, limits: Limits) -> Iterator[DraftFinding]:
             edits=offering(_put_ahead(own, [*others.values()], ahead_of), dropping(term.place)),
             group=term.words,
             amount=Amount(own.middle, mean + max(limits.number("lead"), 1)),
+            line=_beside(term, own, tally),
             related=counted_lines(own),
             excess=turn.a_week(mean - own.middle),
         )
+
+
+def _beside(term: Term, own: Count, tally: Tally) -> Place | None:
+    """The line of leg work beside which hamstrings lack any: what the rules on legs speak of, too."""
+    if own.parts or not set(catalogue.area(term.words) or ()) <= set(catalogue.area("hamstrings") or ()):
+        return None
+    return next((line.place for line, _ in tally.sets("quadriceps", TOTAL).lines()), None)
 
 
 MOST_ADDED = 4

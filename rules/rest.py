@@ -237,6 +237,7 @@ def rest_too_short_size(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding
             "apart", 60, "seconds of rest between the two from which they share nothing", "common practice"
         ),
     ),
+    off=True,
 )
 def superset_shares(visit: Visit, limits: Limits) -> Iterator[DraftFinding]:
     """Two exercises of a superset that need the same muscle, the same grip or the same bar.

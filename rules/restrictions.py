@@ -224,9 +224,9 @@ def restriction_unclear(lifter: Lifter, limits: Limits) -> Iterator[DraftFinding
     """A restriction in words that name no part of the body and no movement, with nothing that explains them.
 
     Reads what the athlete protects; wants a muscle, a joint, a region, an exercise or a movement pattern.
-    Silent where a word is understood, where the words only say how things are done, such as getting up
-    quickly, and where a note, what was agreed, or the dates or weeks in which it holds say more: that is for
-    whoever leads to see to. One note an athlete.
+    Silent on more than three words, which tell people what is meant; where a word is understood, where the
+    words only say how things are done, such as getting up quickly, and where a note, what was agreed, or the
+    dates or weeks in which it holds say more: that is for whoever leads to see to. One note an athlete.
 
     Flags:
         programme: Press
@@ -239,7 +239,9 @@ def restriction_unclear(lifter: Lifter, limits: Limits) -> Iterator[DraftFinding
         sessions: [{session: Upper, exercises: [{exercise: bench press, sets: 3, reps: 8}]}]
     """
     unclear = [
-        one for one in lifter.athlete.protect if not _is_explained(one) and _means_nothing(one, lifter)
+        one
+        for one in lifter.athlete.protect
+        if len(one.subject.words.split()) <= FEW and not _is_explained(one) and _means_nothing(one, lifter)
     ]
     if unclear:
         subjects = [one.subject for one in unclear]
@@ -252,6 +254,10 @@ def restriction_unclear(lifter: Lifter, limits: Limits) -> Iterator[DraftFinding
             where=f"{lifter.athlete.name}, protect",
             related=tuple(Related(one.place, "this too") for one in subjects[1:]),
         )
+
+
+FEW = 3
+"""Words at most that may be a slip or too short to tell (common practice, no source)."""
 
 
 def _is_explained(one: Restriction) -> bool:

@@ -11,7 +11,7 @@ from ..lint.engine.registry import rule
 from ..lint.findings.finding import found
 from ..lint.model.naming import line_name
 from ..lint.wording.words import first_of, listed, with_article
-from .files_words import of_athlete, of_programme
+from .files_words import of_athlete, of_programme, plans_review
 from .offers import adding_key, in_one_edit, writing
 from .shared import also, beginning, capital, each_line, in_test, named_at, names_of, notes_on, with_the
 
@@ -357,7 +357,7 @@ def rehabilitation_open(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding
     """A stage of rehabilitation that ends before the programme does, is past, or lasts over half a year.
 
     Compares its end with the day on which the last week begins, or with today where the programme does not
-    say when it starts; wants that day no later than the end, and the end no further off than 26 weeks.
+    say when it starts; wants that day no later than the end, the end within 26 weeks, or a review planned.
 
     Flags:
         programme: Calf
@@ -390,7 +390,7 @@ def rehabilitation_open(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding
     elif weeks > limits.number("longest"):
         counted = f"ends on {stage.until}, {weeks:.0f} weeks from {'the start' if starts else 'now'}"
         later = "an end within {:week}"
-    if counted:
+    if counted and not plans_review(ledger):
         yield found(
             stage.places["until"],
             f"The stage {counted}.",

@@ -10,11 +10,11 @@ from ..lint.counting.credits import DIRECT, HELPING, TOTAL
 from ..lint.findings.finding import Related
 from ..lint.model.naming import day_name, line_name
 from ..lint.model.sessions import WEEKDAYS
-from ..lint.wording.words import listed, says, sets_of, shortened
+from ..lint.wording.words import counted_noun, listed, says, sets_of, shortened
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Callable, Iterable, Iterator, Mapping
+    from collections.abc import Callable, Collection, Iterable, Iterator, Mapping
 
     from ..lint.body.catalogue import Exercise
     from ..lint.counting.counts import Count
@@ -68,7 +68,7 @@ def each_line(entries: Iterable[SetGroup]) -> list[SetGroup]:
 
 
 def unless(
-    tally: Tally, actions: Iterable[str] = (), areas: Iterable[str] = (), does: str = "does it"
+    tally: Tally, actions: Collection[str] = (), areas: Collection[str] = (), does: str = "does it"
 ) -> str:
     """``, unless `toe push` does it``: the unknown exercises whose words may mean what is missing."""
     return unless_one(tally.may_train(actions, areas), does)
@@ -189,6 +189,16 @@ def as_name(name: str) -> str:
     ``hamstrings moved`` is; ``Lower`` and ``Lower A`` are not.
     """
     return name if name[:1].isupper() and len(name.split()) <= MOST_PLAIN else f"`{name}`"
+
+
+def joined(session: str) -> str:
+    """What becomes of a session for which no day is left."""
+    return f"merge {as_name(session)} into another session, or drop it"
+
+
+def of_days(number: float) -> str:
+    """``1 day``, ``3 days``."""
+    return counted_noun(number, "day")
 
 
 MOST_PLAIN = 2

@@ -8,11 +8,10 @@ from ..lint.counting.counts import counted_lines
 from ..lint.counting.credits import TOTAL
 from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
-from ..lint.findings.finding import Amount, Related, found
+from ..lint.findings.finding import Amount, found
 from ..lint.model.naming import day_name, line_name
-from ..lint.wording.words import counted_noun, listed, says
-from .offers import moving
-from .shared import DAYS_A_WEEK, as_name, capital, free_day, is_cut_short
+from ..lint.wording.words import listed, says
+from .shared import DAYS_A_WEEK, free_day, is_cut_short, of_days
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -23,7 +22,6 @@ if TYPE_CHECKING:
     from ..lint.counting.week import Week
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import DraftFinding
-    from ..lint.model.sessions import Session
     from ..lint.text.places import Term
 
 
@@ -99,7 +97,7 @@ def frequency_low(week: Week, limits: Limits) -> Iterator[DraftFinding]:
         on_days = f" ({days})" if days else ""
         yield found(
             line.place,
-            f"{term.words}, a priority, on {_of_days(count.occasions())} a week{on_days}.",
+            f"{term.words}, a priority, on {of_days(count.occasions())} a week{on_days}.",
             wanted=limits.words("at least {:day}", "least days"),
             change=_shared_out(week, line.session.name),
             where=line_name(line),
@@ -128,10 +126,6 @@ ANOTHER_DAY = "Agree on another day with the athlete and write it under `days`, 
 """What to do where every day of the athlete's is taken."""
 
 
-def _joined(session: str) -> str:
-    return f"merge {as_name(session)} into another session, or drop it"
-
-
 def _shared_out(week: Week, session: str) -> str:
     """How a lift comes to a second day: by a further session of the week, else on a day that is free."""
     if len(week.visits) > 1:
@@ -139,10 +133,6 @@ def _shared_out(week: Week, session: str) -> str:
     if free := free_day(week):
         return f"Move some of its sets from {session} to {free}."
     return ANOTHER_DAY
-
-
-def _of_days(number: float) -> str:
-    return counted_noun(number, "day")
 
 
 def _training(week: Week, term: Term) -> Count:
@@ -164,108 +154,6 @@ def _may_hide(week: Week, term: Term) -> bool:
     assert lift is not None
     unread = (entry.exercise for entry in week.unsure() if entry.exercise is not None)
     return any(exercise.is_close_to(lift) for exercise in unread) or bool(week.may_train(lift.actions))
-
-
-@rule(
-    "days-more-than-athlete",
-    family="schedule",
-    severity="warning",
-    confidence="fact",
-    why="The athlete has said when they can train; a session on another day is a session missed.",
-    sources=(),
-)
-def days_more_than_athlete(week: Week, ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
-    """More training days than the athlete has, or other ones.
-
-    Counts the days of a week that hold a session, one without a day for a day; wants no more of them than the
-    athlete's `days`, and none on a weekday that is not among those where weekdays are listed. Activities are
-    left alone, and so is the day of an event. So is the weekday of sessions that stand only in weeks with an
-    event, while other weeks have none: they were moved for it.
-
-    Flags:
-        programme: Four days
-        athlete: {name: Mara, days: [monday, tuesday, thursday, friday]}
-        sessions:
-          - session: Upper
-            day: [monday, thursday]
-            exercises: [{exercise: bench press, sets: 3, reps: 8}]
-          - session: Lower  # <- here
-            day: [tuesday, saturday]
-            exercises: [{exercise: leg press, sets: 3, reps: 8}]
-
-    Passes:
-        programme: Four days
-        athlete: {name: Mara, days: [monday, tuesday, thursday, friday]}
-        sessions:
-          - session: Upper
-            day: [monday, thursday]
-            exercises: [{exercise: bench press, sets: 3, reps: 8}]
-          - session: Lower
-            day: [tuesday, friday]
-            exercises: [{exercise: leg press, sets: 3, reps: 8}]
-    """
-    athlete = week.programme.athlete
-    if athlete is None or athlete.days is None:
-        return
-    of_events = {day for day, _ in ledger.events()}
-    dated = [
-        (day_name(week.programme.starts, day), tally.visits[0].session)
-        for day, tally in week.days()
-        if _day_number(week, day) not in of_events
-    ]
-    sessions = [session for _, session in dated]
-    sessions += [visit.session for visit in week.visits if not visit.day]
-    free = free_day(week)
-    if isinstance(athlete.days, int):
-        most, outside, has = athlete.days, [], _of_days(athlete.days)
-    else:
-        most = len(set(athlete.days))
-        moved = _moved_for_an_event(ledger, of_events)
-        outside = [
-            (day, session)
-            for day, session in dated
-            if day.lower() not in athlete.days and session not in moved
-        ]
-        has = listed([day.capitalize() for day in athlete.days])
-    if outside:
-        days, session = [day for day, _ in outside], outside[0][1]
-        counted = f"Training on {listed(days)}, not among the athlete's days"
-        change = (
-            f"Move {as_name(session.name)} to {free}" if free else f"No day is free: {_joined(session.name)}"
-        )
-    elif len(sessions) > most:
-        session = sessions[most]
-        counted = f"{_of_days(len(sessions))} of training a week"
-        change = capital(_joined(session.name))
-    else:
-        return
-    yield found(
-        session.place,
-        f"{counted}.",
-        severity="note" if week.is_peak else "warning",
-        wanted=has if outside else f"the athlete's {has}",
-        change=f"{change}, or correct `days`.",
-        edits=moving(session, outside[0][0], free) if outside and free else (),
-        where=session.name,
-        subject="days",
-        amount=Amount(len(outside) or len(sessions), 0 if outside else most, "days"),
-        related=(Related(athlete.place, f"the athlete's days: {has}"),),
-        excess=len(outside) or len(sessions),
-    )
-
-
-def _day_number(week: Week, day: int) -> int:
-    """The number of a day of a week, from the start of the programme."""
-    return DAYS_A_WEEK * (week.number - 1) + day
-
-
-def _moved_for_an_event(ledger: Ledger, of_events: set[int]) -> set[Session]:
-    """The sessions that stand in weeks with an event only, where other weeks have none."""
-    held: dict[bool, set[Session]] = {True: set(), False: set()}
-    for week in ledger.weeks:
-        has_one = not of_events.isdisjoint(_day_number(week, day) for day in range(1, DAYS_A_WEEK + 1))
-        held[has_one].update(visit.session for visit in week.visits)
-    return held[True] - held[False] if held[False] else set()
 
 
 @rule(
@@ -332,7 +220,7 @@ def rest_day_missing(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     also = f" and other training on {len(other)}" if other else ""
     yield found(
         session.place,
-        f"Lifting on {_of_days(len(lifting))}{also}; {_of_days(free) if free else 'no day'} off.",
+        f"Lifting on {of_days(len(lifting))}{also}; {of_days(free) if free else 'no day'} off.",
         wanted=limits.words("at least {:day} off", "least"),
         change=f"Take {day} off, the day with the fewest sets, and spread its work.",
         where=session.name,
@@ -391,7 +279,7 @@ def older_adult_days(week: Week, ledger: Ledger, limits: Limits) -> Iterator[Dra
     session = next(visit.session for visit in week.visits if visit.own)
     yield found(
         session.place,
-        f"{_of_days(days)} a week for an athlete of {athlete.age:g}.",
+        f"{of_days(days)} a week for an athlete of {athlete.age:g}.",
         wanted=limits.words("{:day} a week or more at {} and over", "least days", "age"),
         change=f"Spread {session.name} over {free} too." if (free := free_day(week)) else ANOTHER_DAY,
         where=session.name,

@@ -30,21 +30,28 @@ if TYPE_CHECKING:
     " to several times the work. None of our sources sets a limit.",
     sources=(),
     options=(
-        Option("times", 2.5, "times the work of a lift's fullest week before", "common practice, no source"),
+        Option(
+            "times",
+            2.5,
+            "times the work of the fullest week before, on average",
+            "common practice, no source",
+        ),
         Condition("weeks back", 4, "weeks in which the fullest is looked for", "common practice"),
         Condition("weeks", 2, "weeks with the lift that go before", "common practice"),
-        Condition("lifts", 2, "lifts at least that grow so far, and half of those loaded", "common practice"),
+        Condition("lifts", 2, "lifts at least that grow in sets and load", "common practice"),
+        Condition("rounds", 2, "times the sets of a line that is no dose of a muscle", "common practice"),
+        Condition("rounds more", 4, "sets more of such a line from which a leap is told", "common practice"),
     ),
     stands_back=("rehabilitation",),
     needs=("load",),
 )
 def work_step_large(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
-    """A week in which half of the loaded lifts grow in sets and load to several times the work.
+    """A week in which the loaded lifts grow in sets and load to several times the work.
 
-    Multiplies the sets, repetitions and load of each line, and compares it with each of the four weeks
-    before that hold it, if two do. Speaks where it holds more sets at a higher load than in any of them, and
-    2.5 times the work of the fullest, on two lifts and on half of those with a load. Silent in a phase of
-    tests.
+    Multiplies the sets, repetitions and load of each line, and compares it with the fullest of the four weeks
+    before that hold it, if two do. Speaks where the lines come to more than 2.5 times the work on average,
+    two of them by more sets at a higher load than in any of the weeks; or where a climb, a carry or the like
+    holds more than twice the sets, and 4 more. Silent in a phase of tests.
 
     Flags:
         programme: Start
@@ -75,53 +82,94 @@ def work_step_large(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     for week in ledger.weeks:
         if week.phase == "test":
             continue
-        grown, loaded = [], 0
+        known, leaps = [], []
         for line in lines:
             earlier = [one for at, one in line if week.number - back <= at.number < week.number]
             now = next((one for at, one in line if at is week), None)
-            if now is None or not now.measured or not now.work.load or len(earlier) < limits.number("weeks"):
+            if now is None or len(earlier) < limits.number("weeks"):
                 continue
-            loaded += 1
-            least = _least_growth(earlier, now)
-            if least is not None and least[0] > limits.number("times"):
-                grown.append((*least, now))
-        if len(grown) >= limits.number("lifts") and 2 * len(grown) >= loaded:
+            known += _growth(earlier, now) if now.work.load else []
+            leaps += [(now, earlier)] if _leaps(earlier, now, limits) else []
+        for now, earlier in leaps:
+            yield _leapt(now, earlier, week, limits)
+        grown = [one for one in known if one.in_both]
+        most = limits.number("times")
+        if len(grown) >= limits.number("lifts") and sum(one.times for one in known) > most * len(known):
             yield _jumped(grown, week, limits)
 
 
-def _least_growth(earlier: list[SetGroup], now: SetGroup) -> tuple[float, SetGroup] | None:
-    """How many times the work of its fullest week a line comes to, and its sets of that week.
+def _leaps(earlier: list[SetGroup], now: SetGroup, limits: Limits) -> bool:
+    """Whether a line that is no dose of a muscle holds far more sets than in any week before."""
+    if now.hard and now.work.timed is None and now.work.distance is None:
+        return False
+    most = max(one.sets.high for one in earlier)
+    return now.sets.low > limits.number("rounds") * most and now.sets.low - most >= limits.number(
+        "rounds more"
+    )
 
-    None where it cannot be known, or it holds no more sets or no more load than in one of the weeks.
-    """
-    times = []
+
+def _leapt(now: SetGroup, earlier: list[SetGroup], week: Week, limits: Limits) -> DraftFinding:
+    most = max(one.sets.high for one in earlier)
+    return found(
+        now.work.places.get("sets", now.prescription.place),
+        f"{now.name} leaps to {plain(now.sets.middle)} sets, at most {plain(most)} in the weeks before.",
+        wanted=limits.words("at most {} times as many", "rounds"),
+        change="Add fewer at a time, or correct a slip.",
+        where=line_name(now.prescription),
+        subject="sets leap",
+        weeks=(week.number,),
+        amount=Amount(now.sets.middle, most * limits.number("rounds")),
+        line=now.prescription.place,
+        excess=now.sets.middle / most if most else now.sets.middle,
+    )
+
+
+class _Fuller:
+    """How many times the work of its fullest week before a line holds; ``in_both``: by more sets and load."""
+
+    def __init__(self, times: float, before: SetGroup, now: SetGroup, *, in_both: bool) -> None:
+        self.times = times
+        self.before = before
+        self.now = now
+        self.in_both = in_both
+
+
+def _growth(earlier: list[SetGroup], now: SetGroup) -> list[_Fuller]:
+    """The growth of a line over the fullest of some weeks; none where it cannot be known."""
+    grown = []
     for before in earlier:
         part = PartChange([before], [now])
         sets, load, repetitions = part.sets, part.load, part.repetitions
-        if sets is None or load is None or repetitions is None or sets <= 100 or load <= 100:
-            return None
-        times.append((load * repetitions / 10_000, before))
-    return min(times, key=lambda one: one[0])
+        if sets is None or load is None or repetitions is None:
+            return []
+        both = sets > 100 and load > 100
+        grown.append(_Fuller(load * repetitions / 10_000, before, now, in_both=both))
+    least = min(grown, key=lambda one: one.times)
+    return [_Fuller(least.times, least.before, now, in_both=all(one.in_both for one in grown))]
 
 
-def _jumped(grown: list[tuple[float, SetGroup, SetGroup]], week: Week, limits: Limits) -> DraftFinding:
-    times, before, now = max(grown, key=lambda one: one[0])
+def _jumped(grown: list[_Fuller], week: Week, limits: Limits) -> DraftFinding:
+    worst = max(grown, key=lambda one: one.times)
+    now = worst.now
     return found(
         now.work.places.get("sets", now.prescription.place),
-        f"More sets and more load at once: {first_of([one.name for _, _, one in grown])}; {now.name}"
-        f" {_dose(now)}, after {_dose(before)}.",
+        f"More sets and more load at once: {first_of([one.now.name for one in grown])}; {now.name}"
+        f" {_dose(now)}, after {_dose(worst.before)}.",
         wanted=limits.words("at most {} times the work", "times"),
         change="Add the sets first and the load in later weeks, or the other way round.",
         where=line_name(now.prescription),
         weeks=(week.number,),
-        amount=Amount(round(times, 2), limits.number("times")),
+        amount=Amount(round(worst.times, 2), limits.number("times")),
         line=now.prescription.place,
         related=tuple(
-            Related(one.work.places.get("sets", one.prescription.place), f"{one.name}: {_dose(one)}")
-            for _, _, one in grown
-            if one is not now
+            Related(
+                one.now.work.places.get("sets", one.now.prescription.place),
+                f"{one.now.name}: {_dose(one.now)}",
+            )
+            for one in grown
+            if one is not worst
         ),
-        excess=times,
+        excess=worst.times,
     )
 
 

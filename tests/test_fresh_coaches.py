@@ -1,4 +1,4 @@
-"""Six dozen programmes of coaches who had not seen the rules, and what is found in them.
+"""Nine dozen programmes of coaches who had not seen the rules, and what is found in them.
 
 Written on paper first, in many hands, and typed with the guide alone; letters of the folders tell the dozens.
 verdicts.yaml holds every finding with the judgement of another coach. A finding that comes or goes must be
@@ -54,6 +54,21 @@ HIDDEN = {
     ("i07", "work-step-large"),
     ("i09", "protected-area-loaded"),
     ("i11", "load-step-large"),
+    ("j02", "load-step-large"),
+    ("j04", "knee-flexion-missing"),
+    ("j06", "legs-heavy-before-event"),
+    ("j08", "equipment-missing"),
+    ("j11", "deload-without-cut"),
+    ("k03", "load-step-large"),
+    ("k05", "hip-hinge-missing"),
+    ("k07", "legs-heavy-before-event"),
+    ("k10", "protected-area-loaded"),
+    ("k12", "deload-without-cut"),
+    ("l02", "load-step-large"),
+    ("l05", "hip-hinge-missing"),
+    ("l08", "equipment-missing"),
+    ("l09", "protected-area-loaded"),
+    ("l12", "work-step-large"),
 }
 """Mistakes that were hidden, each with the rule that finds it, be it in a finding that lists it. Two are not found:
 a week typed with its copy as one value, and a kettlebell that only a note names."""
@@ -65,7 +80,7 @@ def reviewed_programmes() -> Review:
 
 
 def test_all_are_read(reviewed_programmes: Review) -> None:
-    assert sum(one.kind == "programme" for one in reviewed_programmes.files) == 72
+    assert sum(one.kind == "programme" for one in reviewed_programmes.files) == 108
     assert not [found for one in reviewed_programmes.files for found in one.findings if not found.why]
     assert not any(one.faults for one in reviewed_programmes.files)
 

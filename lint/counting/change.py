@@ -9,6 +9,7 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterable
 
+    from .counts import Count
     from .set_group import SetGroup
     from .tally import Tally
     from .week import Week
@@ -34,7 +35,8 @@ class Change:
         self.after = after
         was, now = before.all_sets(), after.all_sets()
         self.sets = _in_percent(now.middle, was.middle)
-        self.repetitions = _in_percent(now.repetitions().middle, was.repetitions().middle)
+        told = all(map(_tells_repetitions, (was, now)))
+        self.repetitions = _in_percent(now.repetitions().middle, was.repetitions().middle) if told else None
         self._parts: list[PartChange] | None = None
 
     @property
@@ -77,7 +79,8 @@ class Change:
 class PartChange:
     """How some groups of sets differ from earlier ones of the same exercise, or of others (not ``alike``).
 
-    ``hard`` is the number of hard sets before; the other values are those of a `Change`.
+    ``hard`` is the number of hard sets before, ``held`` that of all; the other values are those of a
+    `Change`.
     """
 
     __slots__ = ("after", "alike", "before")
@@ -91,6 +94,11 @@ class PartChange:
     def hard(self) -> float:
         """The hard sets before."""
         return sum(group.sets.middle for group in self.before if group.hard)
+
+    @property
+    def held(self) -> float:
+        """The sets before."""
+        return sum(group.sets.middle for group in self.before)
 
     @property
     def is_none(self) -> bool:
@@ -178,6 +186,12 @@ def typed_for(before: float, value: float, after: float) -> float | None:
     ]
     meant = [number for number in (*map(float, swapped), value * 10) if low <= number <= high]
     return min(meant, default=None)
+
+
+def _tells_repetitions(count: Count) -> bool:
+    """Whether repetitions are written for most of the sets."""
+    told = sum(part.sets.middle for part in count.parts if part.entry.reps is not None)
+    return 2 * told > count.middle
 
 
 def _in_percent(now: float, was: float) -> float | None:

@@ -26,6 +26,9 @@ if TYPE_CHECKING:
 GROWTH = {"novice": 8.0, "intermediate": 3.0, "": 3.0, "advanced": 2.0}
 """Percent a week by which best lifts may grow in a programme (common practice, no source)."""
 
+GROWN_UP = 18
+"""Years below which an athlete is young (common practice, no source)."""
+
 
 class ProgrammeHeader:
     """A programme's goal, athlete, focus, dates and resources, without its sessions.
@@ -113,6 +116,14 @@ class ProgrammeHeader:
     def body_mass(self) -> float | None:
         """The athlete's body mass in kg; None if none is written."""
         return self.athlete.body_mass if self.athlete else None
+
+    @property
+    def serves_else(self) -> bool:
+        """Whether it serves something else than muscles one by one: a sport, an event, a return, a youth."""
+        athlete = self.athlete
+        young = athlete is not None and athlete.age is not None and athlete.age < GROWN_UP
+        sport = athlete is not None and bool(athlete.sport)
+        return young or sport or bool(self.events) or self.phase in ("return", "in-season")
 
     def is_spared(self, restriction: Restriction, week: int, day: int = 0) -> bool:
         """Whether a restriction holds in a week, or on a day of it (1 to 7 from the start day).

@@ -194,12 +194,17 @@ class SetGroup:
 
     @property
     def hard(self) -> bool:
-        """Whether they count as hard sets: where effort is unknown they do, but not in work for speed."""
+        """Whether they count as hard sets, as those of unknown effort do but for speed or over a distance."""
         if self._hard is None:
             kind = self.exercise.kind if self.exercise else ""
             fast = kind in NEVER_HARD or (kind in FAST_KINDS and self.reserve is None)
-            self._hard = not fast and not self.effort.easy
+            self._hard = not fast and not self.is_carried and not self.effort.easy
         return self._hard
+
+    @property
+    def is_carried(self) -> bool:
+        """Whether something is carried, pushed or dragged over a distance, and nobody says how hard."""
+        return self.work.distance is not None and self.work.reps is None and self.reserve is None
 
     @property
     def to_failure(self) -> bool:

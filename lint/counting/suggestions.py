@@ -44,7 +44,7 @@ SPARED = "loads a protected area"
 class Suggestion:
     """The ``names`` of exercises that suit, at most ``MOST``; where none does, what is in the way of some.
 
-    ``is_spared`` says that all of them load what the athlete is to spare.
+    ``is_spared`` says that some of the most common ones load what the athlete is to spare.
     """
 
     __slots__ = ("is_spared", "names", "obstacles")
@@ -125,7 +125,7 @@ def suggest(
                     break
             else:
                 obstacles.setdefault(obstacle, f"{exercise.name} {obstacle}")
-    spared = not names and bool(obstacles) and all(one.startswith(SPARED) for one in obstacles)
+    spared = any(one.startswith(SPARED) for one in obstacles)
     return Suggestion(tuple(names), tuple(obstacles.values())[:2], is_spared=spared)
 
 

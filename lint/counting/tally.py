@@ -31,7 +31,7 @@ from .unknown import may_be, meant_by
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Callable, Iterable, Sequence
+    from collections.abc import Callable, Collection, Iterable, Sequence
     from typing import Any
 
     from ..body.catalogue import Exercise
@@ -230,28 +230,29 @@ class Tally:
         """Groups of sets that cannot be counted, because the exercise or the number of sets is unknown."""
         return [group for visit in self.visits for group in visit.own_unsure]
 
-    def could_hold(self, actions: Iterable[str] = (), areas: Iterable[str] = ()) -> bool:
+    def could_hold(self, actions: Collection[str] = (), areas: Collection[str] = ()) -> bool:
         """Whether a group of sets that cannot be counted may train one of these."""
-        wanted, muscles = tuple(actions), tuple(areas)
-        return self.leaves_open(wanted, muscles) or bool(self.may_train(wanted, muscles))
+        return self.leaves_open(actions, areas) or bool(self.may_train(actions, areas))
 
     def leaves_open(self, actions: Iterable[str] = (), areas: Iterable[str] = ()) -> bool:
-        """Whether a line trains one of these whose sets cannot be read or are the athlete's own choice, or
-        whose exercise is a slip of one that does.
-        """
+        """Whether a line trains one of these, if it is the athlete's own choice, or nobody knows how much."""
         wanted, muscles = tuple(actions), tuple(areas)
-        if any(trains(exercise, wanted, muscles) for exercise in meant_by(self.unsure())):
+        if any(trains(exercise, wanted, muscles) for exercise in self._once("open", self._open)):
             return True
         return any(chosen_for(line, wanted, muscles) for line in self._once("chosen", self._chosen))
+
+    def _open(self) -> list[Exercise]:
+        """What unread sets and slips may be, and what goes over a distance, nobody knows how hard."""
+        carried = [one.exercise for _, one in self.entries() if one.exercise and one.is_carried]
+        return [*meant_by(self.unsure()), *carried]
 
     def _chosen(self) -> list[Prescription]:
         """The lines that are no exercise, as what is the athlete's own choice."""
         return [group.prescription for _, group in self.entries() if group.prescription.kind]
 
-    def may_train(self, actions: Iterable[str] = (), areas: Iterable[str] = ()) -> list[str]:
+    def may_train(self, actions: Collection[str] = (), areas: Collection[str] = ()) -> list[str]:
         """Names of unknown exercises that may train one of these, as far as their words tell."""
-        wanted, muscles = tuple(actions), tuple(areas)
-        return self.may_be(lambda exercise: trains(exercise, wanted, muscles))
+        return self.may_be(lambda exercise: trains(exercise, tuple(actions), tuple(areas)))
 
     def may_be(self, test: Callable[[Exercise], bool]) -> list[str]:
         """Names of unknown exercises that may be one that passes a test, as far as their words tell.

@@ -166,12 +166,15 @@ class Week(Tally):
         """Whether an area is to be built: the focus means it, and the goal is size, or is not written.
 
         With any other goal it must be named: a lifter who trains for strength, for a sport or for health
-        builds no part for its own sake. What is to be maintained is not built.
+        builds no part for its own sake; so must it where no goal is written, but a sport, an event or a
+        youth says what for. What is to be maintained is not built.
         """
         kept = self.programme.maintain
         if kept and muscles_of(kept).issuperset(catalogue.area(area) or ()):
             return False
-        return self.means(area) and (self.programme.goal in goals or self.names(area))
+        goal = self.programme.goal
+        by_goal = goal in goals and (bool(goal) or not self.programme.serves_else)
+        return self.means(area) and (by_goal or self.names(area))
 
     def days(self) -> list[tuple[int, Tally]]:
         """Each training day in order, with a tally of all its visits."""

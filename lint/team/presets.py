@@ -15,7 +15,9 @@ if TYPE_CHECKING:
 
 PRESETS: dict[str, dict[str, dict[str, Default]]] = {
     "2026-11": {
-        "antagonist-imbalance": {"elsewhere": 1, "lifting": (), "meets": ()},
+        "antagonist-imbalance": {"elsewhere": 1, "fewest apart": 0, "lifting": (), "meets": ()},
+        "dates-at-odds": {"days after": 7},
+        "deload-without-cut": {"volume of novices": 20},
         "exercise-sets-high": {"most": 6, "far": 10},
         "frequency-low": {"once a week": ()},
         "isolation-before-compound": {
@@ -25,12 +27,13 @@ PRESETS: dict[str, dict[str, dict[str, Default]]] = {
         "lift-sets-under-floor": {"heavy": 1000},
         "load-step-large": {"weeks at a load": 1, "step of both legs": 0, "light": 0, "doubled": 0},
         "start-does-not-follow": {"weeks at a load": 1, "step of both legs": 0},
-        "load-outside-zone": {"size to": 105, "first lines": 1000},
+        "load-outside-zone": {"size to": 105},
         "number-implausible": {"lightest": 0},
         "rep-range-narrow": {"weeks": 1},
         "screening-missing": {"middle age": 0},
         "sets-step-large": {"share": 0},
         "sides-uneven": {"on purpose": ()},
+        "session-sets-for-muscle-high": {"most": 12},
         "sessions-too-close": {
             "hard set of the advanced": 3,
             "between sessions": 3,
@@ -71,7 +74,7 @@ NEW_RULES: dict[str, tuple[str, ...]] = {
 """The rules that came with a preset: under an earlier one they are off until a team asks for them."""
 
 OLD_RULES: dict[str, tuple[str, ...]] = {
-    "2026-11": ("days-per-region-few", "finer-points-missing", "rep-range-narrow"),
+    "2026-11": ("days-per-region-few", "finer-points-missing", "rep-range-narrow", "superset-shares"),
 }
 """The rules that a preset runs and later ones leave off until a team asks for them."""
 

@@ -54,11 +54,16 @@ def test_no_load_is_not_compared(programme: Build, week: Text) -> None:
 
 
 def test_sets_and_repetitions(changed: Callable[..., Change]) -> None:
-    change = changed("back squat, sets: {1: 5, 2: 4}, reps: 6", "plank, sets: {1: 5, 2: 4}, hold: 30 s")
+    change = changed("back squat, sets: {1: 6, 2: 5}, reps: 6", "plank, sets: {1: 4, 2: 3}, hold: 30 s")
     assert change.sets == 80  # 8 of 10
-    assert change.repetitions == 80  # 24 of 30
+    assert change.repetitions == pytest.approx(83.333333)  # 30 of 36
     change = changed("back squat, sets: 4, reps: {1: 10, 2: 5}")
     assert (change.sets, change.repetitions) == (100, 50)
+
+
+def test_repetitions_of_few_sets_tell_nothing(changed: Callable[..., Change]) -> None:
+    change = changed("back squat, sets: {1: 5, 2: 3}, reps: 6", "plank, sets: 5, hold: 30 s")
+    assert (change.sets, change.repetitions) == (80, None)
 
 
 def test_what_is_not_stated_is_not_known(changed: Callable[..., Change]) -> None:

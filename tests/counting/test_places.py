@@ -141,9 +141,9 @@ def test_edges_are_one_finding_each(where, rule, place, findings):
 
 
 def test_an_unknown_piece_of_a_place(findings):
-    content = text("hotel").replace("[dumbbells]", "[dumbbells, echo chamber]")
+    content = text("hotel").replace("[dumbbells]", "[dumbbells, kettelbells]")
     (found,) = [one for one in findings(content) if one.rule == "equipment-unknown"]
-    assert (found.place.excerpt, found.where) == ("echo chamber", "Ida, hotel")
+    assert (found.place.excerpt, found.where) == ("kettelbells", "Ida, hotel")
 
 
 # What there is of a piece

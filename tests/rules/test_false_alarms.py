@@ -87,9 +87,9 @@ class TestWhatStandsInAtHome:
         ("equipment", "line", "severity"),
         [
             ("rucksack", "barbell back squat, sets: 3", None),
-            ("rucksack", "leg press, sets: 3", "warning"),
-            ("table", "barbell bent-over row, sets: 3", "warning"),
-            ("bed", "dumbbell curl, sets: 3", "warning"),
+            ("rucksack", "leg press, sets: 3", "note"),
+            ("table", "barbell bent-over row, sets: 3", "note"),
+            ("bed", "dumbbell curl, sets: 3", "note"),
             ("bands", "inverted row, sets: 3", None),
         ],
     )
@@ -628,14 +628,14 @@ class TestWhatABodyTakesIsNearlyEverywhere:
     )
     def test_bars_and_machines_are(self, findings: Findings, week: Text, line: str) -> None:
         found = said(findings, week({"Hotel": [f"{line}, sets: 3, reps: 10"]}, self.HAS), self.RULE)
-        assert [severity for severity, _ in found] == ["warning"]
+        assert [severity for severity, _ in found] == ["note"]
 
     @pytest.mark.parametrize(
         "line", ["dumbbell reverse lunge, load: 2 x 10 kg", "dumbbell bench press, load: 2 x 10 kg"]
     )
     def test_weights_are_not(self, findings: Findings, week: Text, line: str) -> None:
         found = said(findings, week({"Hotel": [f"{line}, sets: 3, reps: 10"]}, self.HAS), self.RULE)
-        assert [severity for severity, _ in found] == ["warning"]
+        assert [severity for severity, _ in found] == ["note"]
 
 
 class TestTheNextKettlebell:
@@ -842,44 +842,6 @@ class TestFewRepetitionsAreHeavyForStrength:
     )
     def test_by_goal(self, findings: Findings, week: Text, goal: str, line: str, number: int) -> None:
         assert len(said(findings, week({"Gym": [line]}, f"goal: {goal}"), self.RULE)) == number
-
-
-class TestAPressThatAssists:
-    RULE = "load-outside-zone"
-
-    @pytest.mark.parametrize(
-        ("lines", "number"),
-        [
-            (
-                [
-                    "bench press, sets: 4, load: 85 %",
-                    "chin-up, sets: 4",
-                    "overhead press, sets: 3, load: 65 %",
-                ],
-                0,
-            ),
-            (
-                [
-                    "overhead press, sets: 4, load: 85 %",
-                    "low row, sets: 4",
-                    "incline bench press, sets: 3, load: 65 %",
-                ],
-                0,
-            ),
-            (
-                [
-                    "bench press, sets: 4, load: 75 %",
-                    "chin-up, sets: 4",
-                    "overhead press, sets: 3, load: 65 %",
-                ],
-                1,
-            ),
-            (["bench press, sets: 4, load: 85 %", "overhead press, sets: 3, load: 65 %"], 1),
-            (["bench press, sets: 4, load: 85 %", "chin-up, sets: 4", "back squat, sets: 3, load: 65 %"], 1),
-        ],
-    )
-    def test_is_not_too_light(self, findings: Findings, week: Text, lines: list[str], number: int) -> None:
-        assert len(said(findings, week({"Gym": lines}, "goal: strength"), self.RULE)) == number
 
 
 class TestRunsAreRunOutside:
@@ -1249,11 +1211,11 @@ class TestWorkStepLarge:
     def test_when_it_speaks(self, findings: Findings, week: Text, sets: str, load: str, said: int) -> None:
         assert len(findings(self.text(week, sets, load), self.RULE)) == said
 
-    def test_half_of_the_lifts_grow(self, findings: Findings, week: Text) -> None:
+    def test_the_mean_of_the_lifts_counts(self, findings: Findings, week: Text) -> None:
         steady = tuple(
             f"{lift}, sets: 2, reps: 10, load: 10 kg" for lift in ("leg curl", "dumbbell curl", "pushdown")
         )
-        for more, said in ((steady[:2], 1), (steady, 0)):
+        for more, said in (((), 1), (steady[:1], 0)):  # 3 times; 3, 3 and 1
             text = self.text(week, "{1-2: 2, 3: 4}", "{1-2: 40 kg, 3: 60 kg}", more)
             assert len(findings(text, self.RULE)) == said
 

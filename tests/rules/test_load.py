@@ -35,18 +35,18 @@ class TestLoadOutsideZone:
 
     def test_the_words_where_it_is_too_light(self, findings: Findings, week: Text) -> None:
         lines = [
-            "leg press, sets: 3, rir: 2",
+            "leg extension, sets: 3, rir: 2",
             "back squat, sets: 3, load: 70 %",
             "bench press, sets: 3, load: 75-79 %",
         ]
         (finding,) = findings(week({"monday Gym": lines}, "goal: strength"), self.RULE)
         assert (finding.severity, finding.confidence) == ("note", "guideline")
-        assert (finding.place.excerpt, finding.where) == ("70 %", "Gym, back squat")
-        assert finding.counted == "Too light for strength: back squat up to 70 % and bench press up to 79 %."
+        assert (finding.place.excerpt, finding.where) == ("75-79 %", "Gym, bench press")
+        assert finding.counted == "Too light for strength: bench press up to 79 % and back squat up to 70 %."
         assert finding.wanted == "80 % or more"
         assert finding.change == "Go heavier when the lifter is ready, or correct the goal."
         assert [(related.place.excerpt, related.words) for related in finding.related] == [
-            ("75-79 %", "Gym, bench press")
+            ("70 %", "Gym, back squat")
         ]
 
     def test_the_words_where_it_is_too_heavy(self, findings: Findings, week: Text) -> None:
@@ -65,7 +65,7 @@ class TestLoadOutsideZone:
             (["back squat, sets: 3, load: 79.5 %"], 1),
             (["back squat, sets: 3, load: 70-80 %"], 0),
             (["back squat, sets: 3, load: 70/75/80 %"], 0),
-            (["back squat, sets: 3, load: 70 %", "bench press, sets: 3, load: 90 %"], 1),  # one by one
+            (["back squat, sets: 3, load: 70 %", "bench press, sets: 3, load: 90 %"], 0),  # one is heavy
             (["back squat, sets: 3, load: 70 %", "front squat, sets: 3, load: 80 %"], 0),  # of one pattern
             (["front squat, sets: 3, load: 80 %", "back squat, sets: 3, load: 70 %"], 0),
             (["bench press, sets: 3, load: 85 %", "bent-over row, sets: 3, load: 60 %"], 0),  # goes with it
@@ -84,7 +84,10 @@ class TestLoadOutsideZone:
             (["jump squat, sets: 3, load: 30 %"], 0),
             (["power clean, sets: 3, load: 60 %"], 0),  # work for speed
             (["back squat, sets: 1, load: 70 %", "back squat, sets: 1, load: 60-85 %"], 0),
-            (["bench press, sets: 1, load: 80 %", "back squat, sets: 1, load: 79 %"], 1),
+            (["bench press, sets: 1, load: 80 %", "back squat, sets: 1, load: 79 %"], 0),
+            (["bench press, sets: 1, load: 79 %", "back squat, sets: 1, load: 79 %"], 1),
+            (["bench press, sets: 1, rir: 2", "back squat, sets: 1, load: 79 %"], 0),  # by feel it may be
+            (["dumbbell curl, sets: 1, rir: 2", "back squat, sets: 1, load: 79 %"], 1),
             (["moon walk, sets: 3, load: 30 %"], 0),
         ],
     )
@@ -117,8 +120,8 @@ class TestLoadOutsideZone:
             week({"Gym": [f"{line}, sets: 3" for line in lines]}, "goal: strength"), self.RULE
         )
         assert finding.counted == (
-            "Too light for strength: back squat up to 70 %, bench press up to 70.2 % and overhead press up to"
-            " 75 %."
+            "Too light for strength: overhead press up to 75 %, bench press up to 70.2 % and back squat up to"
+            " 70 %."
         )
 
     def test_the_lightest_week_decides_for_endurance(self, findings: Findings, week: Text) -> None:
@@ -227,9 +230,10 @@ class TestLoadOutsideZone:
             ("[bench press]", 0),
             ("[squat]", 1),
             ("[chest]", 0),  # trained directly by the press alone
+            ("[quads]", 1),
             ("[bench press, calves]", 0),  # one of them is enough
-            ("[triceps]", 1),  # only helps: all lifts are looked at
-            ("[calves]", 1),
+            ("[triceps]", 0),  # only helps: all lifts are looked at, and one is heavy
+            ("[calves]", 0),
         ],
     )
     def test_priorities_come_first(self, findings: Findings, week: Text, priority: str, number: int) -> None:
@@ -260,13 +264,15 @@ class TestLoadOutsideZone:
         )
         head = "programme: Test\ngoal: strength\nblocks:\n"
         easy = block.format(keys="deload: true, ", load="60 %", lift="back squat")
-        heavy = block.format(keys="", load="85 %", lift="bench press")
-        assert findings(head + easy + heavy, self.RULE) == []
-        assert len(findings(head + easy.replace("deload: true, ", "") + heavy, self.RULE)) == 1
+        light = block.format(keys="", load="60 %", lift="bench press")
+        (finding,) = findings(head + easy + light, self.RULE)
+        assert "squat" not in finding.counted
+        (finding,) = findings(head + easy.replace("deload: true, ", "") + light, self.RULE)
+        assert "squat" in finding.counted
         stage = "starts: 2026-01-05\nrehabilitation: {stage: return, advised by: physiotherapist, until: 2026-01-06}\n"
-        light = block.format(keys="", load="60 %", lift="back squat")
-        assert findings(stage + head + light + heavy, self.RULE) == []
-        assert len(findings(stage + head + heavy + light, self.RULE)) == 1
+        squat = block.format(keys="", load="60 %", lift="back squat")
+        assert "squat" not in findings(stage + head + squat + light, self.RULE)[0].counted
+        assert "squat" in findings(stage + head + light + squat, self.RULE)[0].counted
 
     @pytest.mark.parametrize(
         ("options", "goal", "line", "athlete", "number"),
