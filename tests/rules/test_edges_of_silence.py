@@ -57,6 +57,13 @@ CASES: list[tuple[str, str, list[str], int]] = [
     ("exercise-sets-high", SIZE, ["push-up, sets: 11, reps: 8"], 0),
     ("exercise-sets-high", SIZE, ["push-up, sets: 11, reps: 8, rir: 2"], 1),
     ("exercise-sets-high", SIZE, ["kettlebell swing, sets: 11, reps: 8, load: 24 kg"], 0),
+    # a note that curls or hinges are left out, or why one side does more, is the coach's word
+    ("knee-flexion-missing", f"{SIZE}\nnote: no leg curls this block", ["back squat, sets: 4, reps: 10", "leg press, sets: 3, reps: 10"], 0),
+    ("knee-flexion-missing", f"{SIZE}\nnote: leg day", ["back squat, sets: 4, reps: 10", "leg press, sets: 3, reps: 10"], 1),
+    ("sides-uneven", "", ["leg extension, sets: 5, side: left, reps: 9", "leg press, sets: 1, reps: 9"], 1),
+    ("sides-uneven", "", ["leg extension, sets: 5, side: left, reps: 9, note: weak side", "leg press, sets: 1, reps: 9"], 0),
+    # without an athlete nothing can be on file
+    ("best-lift-missing", "", ["bench press, sets: 3, reps: 5, load: 80 %"], 0),
 ]  # fmt: skip
 
 
