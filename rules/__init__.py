@@ -55,6 +55,7 @@ MODULES = (
     "deloads",
     "odd_weeks",
     "pasted_weeks",
+    "tables_alike",
     "tapers",
     "programme_start",
     "restrictions",

@@ -115,12 +115,21 @@ def _day_number(week: Week, day: int) -> int:
 
 
 def _moved_for_once(week: Week) -> set[str]:
-    """The days to which all of their sessions are moved in this week and few others."""
+    """The days whose sessions are all moved there in this week and few others, or held in few alone."""
     return {
         day_name(week.programme.starts, day)
         for day, tally in week.days()
-        if all(visit.session.is_moved(week.in_block, day) for visit in tally.visits)
+        if all(
+            visit.session.is_moved(week.in_block, day) or _is_for_few_weeks(visit.session, week)
+            for visit in tally.visits
+        )
     }
+
+
+def _is_for_few_weeks(session: Session, week: Week) -> bool:
+    """Whether a session is written for less than half of the weeks of its block."""
+    held = sum(last - first + 1 for first, last in session.in_weeks)
+    return 0 < 2 * held < week.block.weeks
 
 
 def _moved_for_an_event(ledger: Ledger, of_events: set[int]) -> set[Session]:

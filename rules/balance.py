@@ -44,7 +44,7 @@ if TYPE_CHECKING:
             "direct sets a week of both sides",
             "common practice, no source: with fewer sets a share says little",
         ),
-        Condition("fewest apart", 4, "direct sets a week between the sides", "common practice, no source"),
+        Condition("fewest apart", 3, "direct sets a week between the sides", "common practice, no source"),
         Option(
             "near",
             1.5,
@@ -84,8 +84,8 @@ def antagonist_imbalance(week: Week, ledger: Ledger, limits: Limits) -> Iterator
     thigh is left alone, and other pairs are a note outside 1:3 to 3:1; but none is in preparation for a meet,
     by the athlete's sport or by an event: there the lifts decide. Both the hard sets and all sets must say
     so, and of blocks of one week all together. Silent where a side is empty: other rules say what is missing;
-    in season, below 4 sets between the sides, and where a priority is trained by the stronger side more than
-    by the other: more of it is meant.
+    in season, below 3 sets between the sides, in less than half of the weeks of a block, and where a priority
+    is trained by the stronger side more than by the other: more of it is meant.
 
     Flags:
         programme: Legs
@@ -129,7 +129,11 @@ def _judged(week: Week, ledger: Ledger, pair: Pair, limits: Limits) -> Iterator[
         return
     if not (week.means(weak.area) and week.means(strong.area)) or turn.tally.could_hold(weak.trained_by):
         return
-    if week.phase == "in-season" or more.middle - less.middle < limits.number("fewest apart"):
+    if (
+        week.phase == "in-season"
+        or _holds_in_few_weeks(week, ledger, pair, most)
+        or more.middle - less.middle < limits.number("fewest apart")
+    ):
         return
     if not all(_is_uneven(tally, pair, limits) for tally in (turn.tally, _of_rota(week, ledger))):
         return
@@ -154,6 +158,19 @@ def _judged(week: Week, ledger: Ledger, pair: Pair, limits: Limits) -> Iterator[
         related=(*counted_lines(more), *counted_lines(less, of=weak.words)),
         excess=ratio,
     )
+
+
+def _holds_in_few_weeks(week: Week, ledger: Ledger, pair: Pair, most: float) -> bool:
+    """Whether less than half of the typical weeks of the block are as uneven: then days fell out."""
+    like = [one for one in ledger.typical_weeks() if one.block is week.block]
+    uneven = sum(_ratio(one.turn().tally, pair) > most for one in like)
+    return 2 * uneven < len(like)
+
+
+def _ratio(tally: Tally, pair: Pair) -> float:
+    """How many times as many hard sets the stronger side has; 0 where a side is empty."""
+    less, more = sorted(tally.for_actions(side.trained_by, hard=True).middle for side in pair.sides)
+    return more / less if less else 0.0
 
 
 def _is_meant(week: Week, more: Count, less: Count) -> bool:

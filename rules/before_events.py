@@ -77,8 +77,8 @@ def legs_heavy_before_event(ledger: Ledger, limits: Limits) -> Iterator[DraftFin
 
     Counts direct sets for quadriceps, hamstrings and gluteals that are heavy: below 8 repetitions with at
     most 3 in reserve, 8 or more with at most 2; sets whose effort is unknown count below 8 repetitions. Wants
-    fewer than 4 of them on the day before a dated event, or an activity that is called a match or race; two
-    days before, fewer than 4 that are surely heavy, from 80 % or with 1 in reserve at most. A warning on the
+    fewer than 4 of them on each of the two days before a dated event, or an activity that is called a match
+    or race; two days before, sets below 80 % of the best lift or with 3 in reserve are none. A warning on the
     day before, if effort or load is written for half of them, else a note. The eve of an activity that loads
     the legs high is left to sessions-too-close.
 
@@ -99,6 +99,8 @@ def legs_heavy_before_event(ledger: Ledger, limits: Limits) -> Iterator[DraftFin
           - {activity: match, day: saturday}
     """
     events = _events(ledger, limits)
+    if not events:
+        return
     areas = limits.names("areas")
     close = {
         number
@@ -258,22 +260,31 @@ def _events(ledger: Ledger, limits: Limits) -> dict[int, str]:
         for number, _, activity in ledger.activities()
         if says(limits.names("matches"), activity.name)
     }
-    return {**named, **{number: event.name for number, event in ledger.events()}}
+    dated = {number: event.name for number, event in ledger.events()}
+    return {number: name for number, name in {**named, **dated}.items() if not says(IN_PASSING, name)}
+
+
+IN_PASSING = (
+    "low key", "train through", "trained through", "training through", "for fun", "friendly",
+    "training match", "practice match", "no taper",
+)  # fmt: skip
+"""Words in the name of an event that nobody rests for (common practice, no source)."""
 
 
 def _says_how_heavy(entry: SetGroup) -> bool:
     return entry.reserve is not None or entry.work.load is not None
 
 
-HEAVY_FROM, LEFT = 80, 1
-"""% of the best lift from which, or repetitions left up to which, a set surely is heavy (common practice)."""
+HEAVY_FROM, LEFT = 80, 2
+"""% of the best lift from which, and repetitions left up to which, a set tires for days (common practice)."""
 
 
 def _is_surely_heavy(entry: SetGroup, limits: Limits) -> bool:
-    """Whether leg work still tires two days later, whoever lifts it."""
-    percent, left = entry.percent, entry.reserve
-    heavy = percent is not None and percent.low >= HEAVY_FROM
-    return _is_heavy_leg_work(entry, limits) and (heavy or (left is not None and left.high <= LEFT))
+    """Whether leg work still tires two days later: not where load or effort say that it is lighter."""
+    percent, left = entry.percent, entry.written_reserve
+    if percent is not None:
+        return _is_heavy_leg_work(entry, limits) and percent.high >= HEAVY_FROM
+    return _is_heavy_leg_work(entry, limits) and (left is None or left.low <= LEFT)
 
 
 def _is_heavy_leg_work(entry: SetGroup, limits: Limits) -> bool:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from math import ceil, floor
 
 from ..lint.counting.change import Change, PartChange, weeks_of_lines
-from ..lint.engine.limits import Option
+from ..lint.engine.limits import Condition
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, Related, found
 from ..lint.model.naming import line_name
@@ -33,7 +33,7 @@ if TYPE_CHECKING:
     sources=("bell-2023", "bell-2022", "helms-taper"),
     options=(
         *CLEAR_CUT,
-        Option(
+        Condition(
             "volume of novices",
             10,
             "% fewer sets or repetitions in a novice's week",
@@ -53,7 +53,8 @@ def deload_without_cut(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]
     the last deload that was not its lightest. Else wants 20 % fewer sets or
     repetitions, or most of the hard work eased: 10 % less load, or 2 more repetitions in reserve; or a part
     of the sets and of the load that together comes to as much, or nearly. One note for the weeks of a
-    programme. Silent in season, where a note says how the week is easier, and where sets could not be read.
+    programme. Silent in season, for novices of a group, where a note says how the week is easier, and where
+    sets could not be read.
 
     Flags:
         programme: Squat
@@ -85,15 +86,19 @@ def deload_without_cut(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]
               - session: Lower
                 exercises: [{exercise: back squat, sets: 4, reps: 5, load: 72.5 %}]
     """
-    yield from _heavier(ledger)
-    uncut = list(_uncut(ledger, limits))
-    yield from _copied(ledger, [week for _, _, week, _ in uncut])
+    heavier = list(_heavier(ledger))
+    yield from heavier
+    is_novice = ledger.header.level == "novice"
+    volume = "volume of novices" if is_novice else "volume"
+    cut = limits.number("volume of novices") if is_novice else limits.number("volume")
+    uncut = list(_uncut(ledger, limits, cut))
+    told = {number for one in heavier for number in one.weeks}
+    yield from _copied(ledger, {*told, *(week.number for _, _, week, _ in uncut)})
     if not uncut:
         return
     place, name, week, before = uncut[0]
-    volume = _volume(ledger)
     now, was = week.all_sets(), before.all_sets()
-    fewer = ceil(now.middle - floor(was.middle * (100 - limits.number(volume)) / 100))
+    fewer = ceil(now.middle - floor(was.middle * (100 - cut) / 100))
     yield found(
         place,
         f"{_hardly_easier(name, week, before)}.",
@@ -109,11 +114,6 @@ def deload_without_cut(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]
         ),
         excess=now.middle,
     )
-
-
-def _volume(ledger: Ledger) -> str:
-    """The name of the limit for the cut in volume."""
-    return "volume of novices" if ledger.header.level == "novice" else "volume"
 
 
 def _hardly_easier(name: str, week: Week, before: Week) -> str:
@@ -154,7 +154,7 @@ def _heavier(ledger: Ledger) -> Iterator[DraftFinding]:
         )
 
 
-def _copied(ledger: Ledger, uncut: Container[Week]) -> Iterator[DraftFinding]:
+def _copied(ledger: Ledger, told: Container[int]) -> Iterator[DraftFinding]:
     """Easier weeks whose main lifts are those of a week before, and not of the lightest of them."""
     deloads = [(week, last, place) for week, last, place in _deloads(ledger)]
     lines = [dict(line) for line in weeks_of_lines(ledger.weeks)] if deloads else []
@@ -168,7 +168,7 @@ def _copied(ledger: Ledger, uncut: Container[Week]) -> Iterator[DraftFinding]:
             if week in line
         ]
         waved = [changes for changes in parts if _is_waved(changes)]
-        for before in wave if week not in uncut else ():
+        for before in reversed(wave) if week.number not in told else ():
             same = [one[before] for one in waved if before in one and _is_repeated(one[before])]
             if len(same) < 2 or 2 * len(same) <= len(waved):
                 continue
@@ -176,7 +176,7 @@ def _copied(ledger: Ledger, uncut: Container[Week]) -> Iterator[DraftFinding]:
             yield found(
                 entry.work.places.get("load", place),
                 f"Meant to be easier, yet {first_of([part.after[0].name for part in same])}"
-                f" repeat week {before.number}.",
+                f" hold as much as in week {before.number}.",
                 wanted="fewer sets or less load on the main lifts",
                 change="Write the easier week's own sets and loads.",
                 where=line_name(entry.prescription),
@@ -196,8 +196,8 @@ def _is_waved(changes: Mapping[Week, PartChange]) -> bool:
 
 
 def _is_repeated(part: PartChange) -> bool:
-    """Whether a lift is done as before: as many sets and repetitions, at the same load."""
-    return part.sets == part.load == part.repetitions == 100
+    """Whether a lift is done as before, or more: as many sets and repetitions, at the same load or above."""
+    return all(value is not None and value >= 100 for value in (part.sets, part.load, part.repetitions))
 
 
 def _stands_out(grown: list[PartChange], others: list[PartChange]) -> bool:
@@ -243,12 +243,14 @@ def _deloads(ledger: Ledger) -> Iterator[tuple[Week, Week, Place]]:
             yield week, before[-1], place
 
 
-def _uncut(ledger: Ledger, limits: Limits) -> Iterator[tuple[Place, str, Week, Week]]:
+def _uncut(ledger: Ledger, limits: Limits, volume: float) -> Iterator[tuple[Place, str, Week, Week]]:
     """The deloads that cut nothing: what says that they are one, their name, the week and the one before."""
+    if ledger.header.level == "novice" and len(ledger.programme.members) > 1:
+        return  # the plan is the group's
     for week, before, place in _deloads(ledger):
-        if _is_eased_in_words(week, limits):
+        if _is_eased_in_words(week, before, limits):
             continue
-        if Change(before, week).comes_to(*map(limits.number, (_volume(ledger), "load", "effort"))):
+        if Change(before, week).comes_to(volume, limits.number("load"), limits.number("effort")):
             continue
         if ledger.recall(is_easier, week, before, limits):
             continue
@@ -260,9 +262,10 @@ LABELS = ("easy", "easier")
 """Words that in a note on the whole programme only name a week, "week 4 is easy", and say nothing of how."""
 
 
-def _is_eased_in_words(week: Week, limits: Limits) -> bool:
-    """Whether notes say how a week is easier, where its numbers do not."""
+def _is_eased_in_words(week: Week, before: Week, limits: Limits) -> bool:
+    """Whether notes that the week before has not say how a week is easier, where its numbers do not."""
     block, *others = notes_on_week(week)
+    others = [note for note in others if note not in notes_on_week(before)]
     words = limits.names("easy words")
     return says(words, *others) or says([one for one in words if one not in LABELS], block)
 

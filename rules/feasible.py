@@ -71,7 +71,7 @@ if TYPE_CHECKING:
             "common practice, no source",
         ),
     ),
-    follows=("load-step-large",),
+    follows=("load-step-large", "table-cell-differs"),
     needs=("load",),
 )
 def more_reps_than_load_allows(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding]:

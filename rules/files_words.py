@@ -24,28 +24,22 @@ PROFESSIONALS = (
 
 is_professional = beginning(PROFESSIONALS)
 
-_ASKED = re.compile(
-    r"\b(?:ok(?:'?d|ayed)?|okay|clear(?:ed|ance|s)?|approv\w*|agree[ds]?|sign(?:ed)?[ -]?off|letter"
+_ASKED = (
+    r"(?i)\b(?:ok(?:'?d|ayed)?|okay|clear(?:ed|ance|s)?|approv\w*|agree[ds]?|sign(?:ed)?[ -]?off|letter"
     r"|discharged|passed|fine|happy|said|says|saw|seen|check(?:ed|-?up)?|allow(?:s|ed)?|lets?"
-    r"|go-?ahead|green light)\b",
-    re.IGNORECASE,
+    r"|go-?ahead|green light)\b"
 )
 """Words for what a professional was asked and answered."""
 
-_DATE = re.compile(
-    r"\b(?:20\d\d|\d{1,2}[./]\d{1,2}|(?:jan|feb|mar|apr|may|june?|july?|aug|sept?|oct|nov|dec)[a-z]*)\b",
-    re.IGNORECASE,
+_DATE = (
+    r"(?i)\b(?:20\d\d|\d{1,2}[./]\d{1,2}|(?:jan|feb|mar|apr|may|june?|july?|aug|sept?|oct|nov|dec)[a-z]*)\b"
 )
 
-_REFUSED = re.compile(
-    r"\b(?:not|never|hasn'?t|haven'?t|without|awaiting|waiting|ask|needs?)\b", re.IGNORECASE
-)
+_REFUSED = r"(?i)\b(?:not|never|hasn'?t|haven'?t|without|awaiting|waiting|ask|needs?)\b"
 
-_SCREENED = re.compile(
-    r"\b(?:par-?q|health (?:questionnaire|form|check)|screen(?:ed|ing)|medical check)", re.I
-)
+_SCREENED = r"(?i)\b(?:par-?q|health (?:questionnaire|form|check)|screen(?:ed|ing)|medical check)"
 
-_SENTENCE = re.compile(r"[.;!?]\s|\n")
+_SENTENCE = r"[.;!?]\s|\n"
 
 
 def of_athlete(athlete: Athlete) -> Iterator[str]:
@@ -78,45 +72,42 @@ def of_lifter(lifter: Lifter) -> Iterator[str]:
         yield from of_programme(plan.programme)
 
 
-def is_word_of_a_professional(restriction: Restriction, *, begun: bool = False) -> bool:
+def is_word_of_a_professional(restriction: Restriction) -> bool:
     """Whether a licensed professional advised a restriction and a date says when it holds.
 
-    ``begun`` asks for the day on which it began, which is that of the advice. A day on which to ask again
-    does not say when anybody was asked.
+    A day on which to ask again does not say when anybody was asked.
     """
-    dates = (restriction.begins,) if begun else (restriction.begins, restriction.ends)
-    return is_professional([restriction.adviser]) and any(dates)
+    return is_professional([restriction.adviser]) and any((restriction.begins, restriction.ends))
 
 
 def says_who_cleared(texts: Iterable[str]) -> bool:
     """Whether a sentence says that a professional was asked, and when: ``GP ok'd 4 Jan``."""
     return any(
         is_professional([sentence])
-        and _ASKED.search(sentence) is not None
-        and _DATE.search(sentence) is not None
-        and _REFUSED.search(sentence) is None
+        and re.search(_ASKED, sentence) is not None
+        and re.search(_DATE, sentence) is not None
+        and re.search(_REFUSED, sentence) is None
         for text in texts
-        for sentence in _SENTENCE.split(text)
+        for sentence in re.split(_SENTENCE, text)
     )
 
 
 def plans_review(ledger: Ledger) -> bool:
     """Whether an event or a note of the programme says that a stage is looked at again."""
     names = (event.name for _, event in ledger.events())
-    return any(_REVIEW.search(text) for text in (ledger.programme.note, *names))
+    return any(re.search(_REVIEW, text) for text in (ledger.programme.note, *names))
 
 
-_REVIEW = re.compile(
-    r"\b(?:review|re-?check|check-?up|follow-?up|re-?assess\w*|re-?test|next appointment"
-    r"|sees? (?:the )?(?:physio\w*|doctor|surgeon|consultant))\b",
-    re.IGNORECASE,
+_REVIEW = (
+    r"(?i)\b(?:review|re-?check|check-?up|follow-?up|re-?assess\w*|re-?test|next appointment"
+    r"|sees? (?:the )?(?:physio\w*|doctor|surgeon|consultant))\b"
 )
 
 
 def says_screened(texts: Iterable[str]) -> bool:
     """Whether a sentence says that the athlete's health was asked about."""
     return any(
-        _SCREENED.search(sentence) is not None and _REFUSED.search(sentence) is None
+        re.search(_SCREENED, sentence) is not None and re.search(_REFUSED, sentence) is None
         for text in texts
-        for sentence in _SENTENCE.split(text)
+        for sentence in re.split(_SENTENCE, text)
     )

@@ -2,17 +2,18 @@
 
 from __future__ import annotations
 
-from functools import partial
+from functools import cached_property, partial
 from math import inf
 
 from ..lint.body import catalogue
+from ..lint.counting.counts import NO_SETS
 from ..lint.counting.credits import DIRECT
 from ..lint.engine.limits import Option
 from ..lint.wording.words import listed
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Iterable
+    from collections.abc import Callable, Iterable
 
     from ..lint.counting.counts import Count
     from ..lint.counting.ledger import Ledger
@@ -46,19 +47,43 @@ class HardWork:
         self.surely = surely
 
 
+Hard = dict[tuple[str, str], "HardWork"]
+"""What is hard, by group and side."""
+
+
 class Day:
     """A day of the calendar by its number, with what is hard on it by group and side.
 
-    ``tells_hours`` says whether any of its sessions has a time of day.
+    ``trained`` works out what its sessions make hard, ``played`` is what its activities do. ``surely`` says
+    whether any set is hard and heavy whatever comes next to it, ``tells_hours`` whether any of its sessions
+    has a time of day.
     """
 
     def __init__(
-        self, number: int, week: Week, hard: dict[tuple[str, str], HardWork], *, tells_hours: bool = False
+        self,
+        number: int,
+        week: Week,
+        trained: Callable[[], Hard] = dict,
+        *,
+        surely: bool = False,
+        tells_hours: bool = False,
     ) -> None:
         self.number = number
         self.week = week
-        self.hard = hard
+        self.played: Hard = {}
+        self.surely = surely
         self.tells_hours = tells_hours
+        self.trained = trained
+
+    @cached_property
+    def hard(self) -> Hard:
+        """What is hard on it; an activity where no session is."""
+        trained = self.trained()
+        return {**trained, **{part: work for part, work in self.played.items() if part not in trained}}
+
+    def may_clash(self, other: Day) -> bool:
+        """Whether two days may be too close at all: one has an activity, or both have sure sets."""
+        return bool(self.played or other.played) or (self.surely and other.surely)
 
     def starts(self) -> list[float]:
         """The hours at which the sessions begin that make it hard; none where one of them does not say."""
@@ -91,15 +116,20 @@ def hard_days(ledger: Ledger, limits: Limits) -> list[Day]:
     advanced = ledger.level == "advanced"
     most_left = limits.number("hard set of the advanced" if advanced else "hard set")
     for number, week, tally in ledger.training_days():
-        hard = dict(ledger.recall(_hard_groups, tally, limits, most_left))
-        days[number] = Day(number, week, hard, tells_hours=any(one.session.hours for one in tally.visits))
+        days[number] = Day(
+            number,
+            week,
+            partial(ledger.recall, _hard_groups, tally, limits, most_left),
+            surely=ledger.recall(_any_surely, tally, limits),
+            tells_hours=any(one.session.hours for one in tally.visits),
+        )
     for number, week, activity in ledger.activities():
-        day = days.setdefault(number, Day(number, week, {}))
+        day = days.setdefault(number, Day(number, week))
         if len(activity.days_in(week.in_block)) >= DAILY:
             continue  # a sport of most days leaves no day free of it
         for group in loaded(activity, limits):
             for side in ("left", "right"):
-                day.hard.setdefault((group, side), HardWork(None, None, activity.name))
+                day.played.setdefault((group, side), HardWork(None, None, activity.name))
     return sorted(days.values(), key=lambda day: day.number)
 
 
@@ -107,40 +137,75 @@ DAILY = 3
 """Days a week from which an activity is the athlete's daily sport (common practice, no source)."""
 
 
-def _hard_groups(day: Tally, limits: Limits, most_left: float) -> dict[tuple[str, str], HardWork]:
+def _hard_groups(day: Tally, limits: Limits, most_left: float) -> Hard:
     """Muscle groups, with the side, for which a day is hard: one leg rests while the other works."""
     least = limits.number("hard day")
-    hard = {}
-    for group in day.groups():
+    hard: Hard = {}
+    hard_sets = _Some(day, lambda entry: _leaves(entry) <= most_left)
+    if not hard_sets.entries:
+        return hard
+    to_failure = _Some(day, lambda entry: entry.effort.failing)
+    sure = _Some(day, partial(_is_surely_hard, limits=limits))
+    for group in day.groups_from(least, DIRECT):
         if group in limits.names("exempt") or day.sets(group, DIRECT).middle < least:
             continue
         for sides in (("left",), ("right",)) if day.one_sided else (("left", "right"),):
-            sets = day.sets(group, DIRECT, side=sides[0]).where(lambda entry: _leaves(entry) <= most_left)
+            sets = hard_sets.of(day.sets(group, DIRECT, side=sides[0]))
             if sets.middle >= least:
-                failing = sets.where(lambda entry: entry.effort.failing)
-                sure = sets.where(partial(_is_surely_hard, group=group, limits=limits))
+                failing = to_failure.of(sets)
+                surely = _their_own(sure.of(sets), limits) if group == "adductors" else sure.of(sets)
                 work = HardWork(
-                    sets, failing if failing.middle >= least else None, surely=sure.middle >= least
+                    sets, failing if failing.middle >= least else None, surely=surely.middle >= least
                 )
                 hard.update({(group, side): work for side in sides})
     return hard
+
+
+def _any_surely(day: Tally, limits: Limits) -> bool:
+    """Whether any set of a day is hard and heavy whatever else is planned."""
+    return any(_is_surely_hard(entry, limits) for _, entry in day.entries())
+
+
+class _Some:
+    """The groups of sets of a day that pass a test, which each is put to once."""
+
+    def __init__(self, day: Tally, test: Callable[[SetGroup], bool]) -> None:
+        every = [entry for _, entry in day.entries()]
+        self.entries = {entry for entry in every if test(entry)}
+        self.are_all = len(self.entries) == len(every)
+
+    def of(self, sets: Count) -> Count:
+        """The part of a count that comes from them."""
+        if self.are_all:
+            return sets
+        return sets.where(lambda entry: entry in self.entries) if self.entries else NO_SETS
 
 
 WEIGHTLESS = ("band", "bodyweight", "suspension", "sandbag", "sliders", "none", "ball", "")
 """What is lifted that makes no set heavy (common practice, no source)."""
 
 
-def _is_surely_hard(entry: SetGroup, *, group: str, limits: Limits) -> bool:
+def _is_surely_hard(entry: SetGroup, limits: Limits) -> bool:
     """Whether its sets are hard and heavy whatever else is planned."""
-    left = limits.number("between sessions")
-    if left >= limits.number("hard set"):
-        return True  # no more is asked of two sessions than of one beside a match
-    if entry.implement in WEIGHTLESS or (group == "adductors" and entry.compound):
+    if _asks_no_more(limits):
+        return True
+    if entry.implement in WEIGHTLESS:
         return False
+    left = limits.number("between sessions")
     reserve, percent = entry.reserve, entry.percent
     if reserve is not None and reserve.low <= left and reserve.high <= left + 1:
         return True
     return percent is not None and percent.low >= limits.number("heavy")
+
+
+def _asks_no_more(limits: Limits) -> bool:
+    """Whether no more is asked of two sessions than of one beside a match."""
+    return limits.number("between sessions") >= limits.number("hard set")
+
+
+def _their_own(sure: Count, limits: Limits) -> Count:
+    """Of the sets for the adductors those of their own exercises."""
+    return sure if _asks_no_more(limits) else sure.where(lambda entry: not entry.compound)
 
 
 def loaded(activity: Activity, limits: Limits) -> list[str]:

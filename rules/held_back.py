@@ -31,6 +31,7 @@ _ALLOWED = re.compile(
 
 _SO_FAR = re.compile(
     r"\b(?:above|below|under|up to|to|only) (?:the )?\d+\b|\b\d+ ?(?:deg(?:rees?)?\b|°)"
+    r"|\b(?:stays?|kept|keep|stop(?:s|ped)?) (?:at|above|below|within) \d+|\b\d{2,3} or (?:more|less)\b"
     r"|\b(?:below|under|not past|no higher than|no lower than) (?:the )?(?:shoulder|chest|chin|eye|nose|head"
     r"|ear|hip|waist|navel|knee|mid-?thigh|mid-?shin|shin)s?\b"
     r"|\b(?:shoulder|chest|chin|eye|nose|head|ear|hip|waist|navel|knee|thigh|shin)[- ](?:height|level)\b",
@@ -50,7 +51,7 @@ def is_within(entry: SetGroup, bounds: Sequence[str]) -> bool:
 
 def _holds(entry: SetGroup, bound: str) -> bool:
     if bound == "loaded":
-        return _is_loaded(entry)
+        return _is_loaded(entry) or _is_carried_on_the_hands(entry)
     if bound in HEAVY:
         return entry.percent is not None and entry.percent.low >= HEAVY_FROM
     if bound == "bodyweight":
@@ -58,6 +59,20 @@ def _holds(entry: SetGroup, bound: str) -> bool:
     if bound in IMPLEMENTS:
         return entry.implement == bound
     return bound in ONE and entry.exercise is not None and bool(entry.exercise.unilateral)
+
+
+def _is_carried_on_the_hands(entry: SetGroup) -> bool:
+    """Whether the arms carry the body overhead, as in a handstand."""
+    exercise = entry.exercise
+    return (
+        exercise is not None
+        and exercise.stance == "supported"
+        and max(exercise.path.get("shoulder", (0,))) > UP
+    )
+
+
+UP = 150
+"""Degrees of the shoulder from which an arm is overhead (common practice, no source)."""
 
 
 def _is_loaded(entry: SetGroup) -> bool:

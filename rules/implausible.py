@@ -18,6 +18,7 @@ if TYPE_CHECKING:
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import DraftFinding, Edit
     from ..lint.model.athlete import BestLift
+    from ..lint.model.quantities import Load
     from ..lint.text.places import Place
     from .offers import Offer
 
@@ -64,21 +65,25 @@ def number_implausible(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding
               - {exercise: bench press, sets: 3, reps: 5}
     """
     work = entry.work
-    yield from _too_many_sets(entry, limits)
+    if work.sets is not None and work.sets.high > limits.number("most sets"):
+        yield from _too_many_sets(entry, work.sets, limits)
     reps = work.reps.a_set() if work.reps else None
-    if reps and reps.high > limits.number("most repetitions") * (JUMPED if _is_jumped(entry) else 1):
+    many = limits.number("most repetitions")
+    if reps and reps.high > many and reps.high > many * (JUMPED if _is_jumped(entry) else 1):
         most = limits.words("at most {:repetition}", "most repetitions")
-        amount = Amount(reps.high, limits.number("most repetitions"), "repetitions")
+        amount = Amount(reps.high, many, "repetitions")
         yield _slip(entry, "reps", f"{reps} repetitions in one set.", most, amount)
-    if work.rest and not _paired(entry) and not _broken_up(entry):
+    if work.rest:
         low, high = limits.number("shortest rest"), limits.number("longest rest")
-        if work.rest.low < low or work.rest.high > high:
+        is_odd = work.rest.low < low or work.rest.high > high
+        if is_odd and not _paired(entry) and not _broken_up(entry):
             words = in_words(work.places["rest"], f"{work.rest} s")
             between = limits.words("between {:s} and {:duration}", "shortest rest", "longest rest")
             short = work.rest.low < low
             amount = Amount(work.rest.low if short else work.rest.high, low if short else high, "s")
             yield _slip(entry, "rest", f"{words} of rest.", between, amount, bounds=(low, high))
-    yield from _too_heavy(entry, limits)
+    if work.load is not None and work.load.span is not None:
+        yield from _too_heavy(entry, work.load, work.load.span, limits)
 
 
 FEW, MANY = 2, 30
@@ -89,11 +94,10 @@ TIMES = 2
 """Times what other weeks hold, from which the rounds of intervals stand out (common practice)."""
 
 
-def _too_many_sets(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding]:
+def _too_many_sets(entry: SetGroup, sets: Range, limits: Limits) -> Iterator[DraftFinding]:
     """Sets that can hardly be meant, with what the line holds in other weeks, where it does."""
-    sets, reps = entry.work.sets, entry.work.reps.a_set() if entry.work.reps else None
-    most = limits.number("most sets")
-    if sets is None or sets.high <= most or not entry.hard or entry.prescription.on_clock or _is_timed(entry):
+    reps, most = entry.work.reps.a_set() if entry.work.reps else None, limits.number("most sets")
+    if not entry.hard or entry.prescription.on_clock or _is_timed(entry):
         return
     if reps is not None and reps.high <= FEW and sets.high <= MANY:
         return
@@ -151,18 +155,16 @@ def _paired(entry: SetGroup) -> bool:
     return entry.prescription.paired is not None
 
 
-def _too_heavy(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding]:
-    load, most = entry.work.load, limits.number("heaviest")
-    if load is None or load.span is None:
-        return
-    if load.kind == "percent" and load.span.high < limits.number("lightest"):
+def _too_heavy(entry: SetGroup, load: Load, span: Range, limits: Limits) -> Iterator[DraftFinding]:
+    most = limits.number("heaviest")
+    if load.kind == "percent" and span.high < limits.number("lightest"):
         wanted = limits.words("at least {:%}", "lightest")
         yield _slip(
             entry,
             "load",
             f"{load.words} of the best lift.",
             wanted,
-            Amount(load.span.high, limits.number("lightest"), "%"),
+            Amount(span.high, limits.number("lightest"), "%"),
         )
     if load.kind != "mass":
         return
@@ -170,14 +172,14 @@ def _too_heavy(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding]:
         if best.load.kind != "mass" or not _comparable(entry, best):
             continue
         held = best.kilograms * most / 100 * entry.programme.growth
-        if load.span.high <= held:
+        if span.high <= held:
             continue
         yield _slip(
             entry,
             "load",
             f"{load.words} where the best on file is {best.load.words}.",
             limits.words("at most {:%} of it", "heaviest"),
-            Amount(load.span.high, held, "kg"),
+            Amount(span.high, held, "kg"),
             (Related(best.exercise.place, f"best lift on file: {best.load.words}"),),
         )
 

@@ -250,6 +250,8 @@ def stiff_hinge_too_heavy(entry: SetGroup, limits: Limits) -> Iterator[DraftFind
             exercises:
               - {exercise: stiff-leg deadlift, sets: 4, reps: 4, rir: 0}
     """
+    if not entry.trains(("hip hinge",)):
+        return
     if not _stiff(entry, limits.number("straight")) or not entry.hard or entry.broken_up:
         return
     reps = _lifted_repetitions(entry)
@@ -284,9 +286,9 @@ FOLDED = 60
 
 
 def _stiff(entry: SetGroup, straight: float) -> bool:
-    """Whether it is a deep hinge, loaded from outside, with the knee nearly straight all the way."""
+    """Whether a hinge folds deep, loaded from outside, with the knee nearly straight all the way."""
     exercise = entry.exercise
-    if exercise is None or not entry.trains(("hip hinge",)) or entry.implement not in LOADED:
+    if exercise is None or entry.implement not in LOADED:
         return False
     knee, hip = (exercise.path.get(joint, ()) for joint in ("knee", "hip"))
     return bool(knee) and max(knee) <= straight and max(hip, default=0.0) >= FOLDED

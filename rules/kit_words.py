@@ -37,7 +37,7 @@ def _says(text: str, piece: str) -> bool:
     return equipment.spelled_out(piece) <= said or frozenset(map(fold, words(piece))) <= said
 
 
-_CLAUSE = re.compile(r"[.,;:()/]| - | (?:and|on|at|in|with|has|have) ")
+_CLAUSE = r"[.,;:()/]| - | (?:and|on|at|in|with|has|have) "
 
 
 def not_noted(pieces: tuple[str, ...], ledger: Ledger, visit: Visit) -> tuple[str, ...]:
@@ -45,9 +45,9 @@ def not_noted(pieces: tuple[str, ...], ledger: Ledger, visit: Visit) -> tuple[st
     if not pieces:
         return ()
     notes = _notes(ledger, visit)
-    parts = [part.strip() for note in notes for part in _CLAUSE.split(note) if part.strip()]
-    there = [part for part in parts if not _ABSENT.search(part)]
-    if any(map(_says_everything, there)) or any(map(_HAS_ALL.search, notes)):
+    parts = [part.strip() for note in notes for part in re.split(_CLAUSE, note) if part.strip()]
+    there = [part for part in parts if not re.search(_ABSENT, part)]
+    if any(map(_says_everything, there)) or any(re.search(_HAS_ALL, note) for note in notes):
         return ()
     return tuple(piece for piece in pieces if not any(equipment.is_said(piece, part) for part in there))
 
@@ -55,8 +55,8 @@ def not_noted(pieces: tuple[str, ...], ledger: Ledger, visit: Visit) -> tuple[st
 def said_absent(pieces: tuple[str, ...], ledger: Ledger, visit: Visit) -> tuple[str, ...]:
     """The pieces of which a note says that there is none: "no rack", "nothing to hang off"."""
     texts = _notes(ledger, visit)
-    absent = [found[1].strip() for text in texts for found in _NONE.finditer(text)]
-    hangs = any(map(_NO_HANGING.search, texts))
+    absent = [found[1].strip() for text in texts for found in re.finditer(_NONE, text)]
+    hangs = any(re.search(_NO_HANGING, text) for text in texts)
     return tuple(
         piece
         for piece in pieces
@@ -65,10 +65,8 @@ def said_absent(pieces: tuple[str, ...], ledger: Ledger, visit: Visit) -> tuple[
     )
 
 
-_NONE = re.compile(
-    r"\b(?:no|without an?) ([a-z][a-z -]*?)(?= (?:here|there|at|on|in|this)\b|[.,;:()/]|$)", re.IGNORECASE
-)
-_NO_HANGING = re.compile(r"\b(?:nothing|nowhere) to hang\b", re.IGNORECASE)
+_NONE = r"(?i)\b(?:no|without an?) ([a-z][a-z -]*?)(?= (?:here|there|at|on|in|this)\b|[.,;:()/]|$)"
+_NO_HANGING = r"(?i)\b(?:nothing|nowhere) to hang\b"
 
 
 def _notes(ledger: Ledger, visit: Visit) -> tuple[str, ...]:
@@ -77,7 +75,7 @@ def _notes(ledger: Ledger, visit: Visit) -> tuple[str, ...]:
     return (athlete.note if athlete else "", ledger.programme.note, visit.session.note)
 
 
-_HAS_ALL = re.compile(r"\b(?:has|have|got|with) (?:got )?(?:nearly )?(?:everything|it all)\b", re.IGNORECASE)
+_HAS_ALL = r"(?i)\b(?:has|have|got|with) (?:got )?(?:nearly )?(?:everything|it all)\b"
 
 
 def _says_everything(part: str) -> bool:
@@ -97,4 +95,4 @@ def not_small(pieces: tuple[str, ...], items: Collection[str]) -> tuple[str, ...
     return tuple(piece for piece in pieces if piece not in SMALL)
 
 
-_ABSENT = re.compile(r"\b(?:no|not|without|lacks?|missing|broken|gone|sold|away)\b", re.IGNORECASE)
+_ABSENT = r"(?i)\b(?:no|not|without|lacks?|missing|broken|gone|sold|away)\b"

@@ -10,7 +10,7 @@ from ..lint.engine.limits import Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, found
 from ..lint.model.naming import line_name
-from ..lint.wording.words import counted_noun, listed, says, sets_of
+from ..lint.wording.words import counted_noun, says, sets_of
 from .offers import adding
 from .shared import (
     add,
@@ -92,7 +92,8 @@ def knee_flexion_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator
     line = _line_in(session, work)
     missing, also = "no knee flexion", ""
     if not hinges and _lacks_hinge(week, ledger) and not (hinge := _hinges(week)).is_spared:
-        missing, also = "no knee flexion and no hip hinge", f"; as a hinge {listed(hinge.names, 'or')}"
+        missing = "no knee flexion or hip hinge"
+        also = f", and {hinge.names[0]}" if hinge.names else ""
     yield found(
         line.place,
         f"{sets_of(str(work))} of {called}{turn.words}, {missing}"
@@ -354,6 +355,8 @@ def nordics_too_rare(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
               - {exercise: Nordic curl, sets: {1: 2, 2-4: 0, 5: 2, 6: 0}, reps: 5}
     """
     names = limits.names("exercises")
+    if not any(_is_one_of(entries[0], names) for entries in ledger.lifts().values()):
+        return
     sessions = ledger.how_often(lambda entry: _is_one_of(entry, names))
     weeks = len(ledger.weeks)
     prepared = any(
@@ -362,7 +365,7 @@ def nordics_too_rare(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
         for term in session.preparation
         for name in names
     )
-    if not sessions or prepared or ledger.could_hold(actions=("knee flexion",)):
+    if prepared or ledger.could_hold(actions=("knee flexion",)):
         return
     counted = ledger.sets_where(lambda entry: _is_one_of(entry, names))
     apart = weeks / sessions

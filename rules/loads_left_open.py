@@ -61,6 +61,8 @@ def load_and_effort_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFin
               - {exercise: push-up, sets: 3, reps: 8}
     """
     lines: dict[Prescription, SetGroup] = {}
+    if all(entry.work.load or entry.stated_effort for _, entry in ledger.entries()):
+        return
     main = _main_lines(ledger)
     told = {entry.exercise for _, entry in ledger.entries() if entry.work.load or entry.stated_effort}
     for week in ledger.weeks:

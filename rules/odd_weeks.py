@@ -176,16 +176,19 @@ def value_of(entry: SetGroup, what: str, like: SetGroup) -> float | None:
 
 def _odd_weeks(line: Line, what: str, limits: Limits) -> list[_Odd]:
     """The weeks of a line that leave both their neighbours."""
-    if len({id(getattr(entry.work, what)) for _, entry in line}) == 1:
+    entries = [entry for _, entry in line]
+    if len({id(getattr(entry.work, what)) for entry in entries}) == 1:
         return []  # one value for all weeks
-    odd = []
-    values = [] if what == "load" else [value_of(entry, what, entry) for _, entry in line]
-    for number, (before, at, (_, after)) in enumerate(zip(line, line[1:], line[2:], strict=False)):
-        three = before[1], at[1], after
-        was, now, then = values[number : number + 3] or [value_of(one, what, at[1]) for one in three]
+    odd, apart = [], limits.number("fewest apart")
+    values = [] if what == "load" else [value_of(entry, what, entry) for entry in entries]
+    for at in range(1, len(line) - 1):
+        three = entries[at - 1 : at + 2]
+        was, now, then = values[at - 1 : at + 2] or [value_of(one, what, entries[at]) for one in three]
         if was is None or now is None or then is None or min(was, then) <= now <= max(was, then):
             continue
-        one = _Odd(what, before, at, after, (was, now, then))
+        if what == "sets" and (abs(now - was) < apart or not _stands_out(was, now, then, limits)):
+            continue
+        one = _Odd(what, line[at - 1], line[at], entries[at + 1], (was, now, then))
         if len({_beside(each, what) for each in three}) > 1 and (what == "load" or one.meant is None):
             continue
         if _leaves(one, limits):
@@ -231,10 +234,13 @@ def _leaves(odd: _Odd, limits: Limits) -> bool:
         if odd.meant is None and odd.is_eased:
             return False
         return odd.meant is not None or now < min(was, then) * (1 - limits.number("drop") / 100)
+    return odd.meant is not None or _stands_out(was, now, then, limits)
+
+
+def _stands_out(was: float, now: float, then: float, limits: Limits) -> bool:
+    """Whether sets or repetitions are so many times those before and after, or such a part of them."""
     times, apart = limits.number("times"), limits.number("fewest apart")
-    if odd.meant is not None:
-        return True
-    if odd.direction == "up":
+    if now > max(was, then):
         return now >= max(was, then) * times and now - max(was, then) >= apart
     return now * times <= min(was, then) and min(was, then) - now >= apart
 

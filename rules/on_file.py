@@ -43,10 +43,10 @@ def clearance_missing(lifter: Lifter, limits: Limits) -> Iterator[DraftFinding]:
 
     Looks for `protect`, for a programme or block in the phase `return`, and at the age; wants a date under
     `clearance on file`, or a note that says which professional was asked, and when. What a licensed
-    professional advised, with a date, is such a word on the restriction itself; with the day from which it
-    holds on a return as well. A movement that a coach leaves out is a choice of exercises. A team that
-    screens is not asked about `protect`, which names its adviser; a screening is no clearance at a return or
-    from 65 on. Asked for once an athlete.
+    professional advised, with a date, is such a word on the restriction itself, on a return as well. A
+    movement that a coach leaves out is a choice of exercises. A team that screens is not asked about
+    `protect`, which names its adviser; a screening is no clearance at a return or from 65 on. Asked for once
+    an athlete.
 
     Flags:
         programme: Legs
@@ -75,7 +75,7 @@ def _reasons_for_clearance(lifter: Lifter, age: float) -> Iterator[str]:
     protect = lifter.athlete.protect
     if not lifter.resources.screened and not all(map(_needs_no_clearance, protect)):
         yield "a restriction"
-    if _comes_back(lifter) and not any(is_word_of_a_professional(one, begun=True) for one in protect):
+    if _comes_back(lifter) and not any(map(is_word_of_a_professional, protect)):
         yield "a return to training"
     if lifter.athlete.age is not None and lifter.athlete.age >= age:
         yield f"age {lifter.athlete.age:g}"

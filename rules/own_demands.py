@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from ..lint.body import catalogue
 from ..lint.body.catalogue import PATTERNS
-from ..lint.body.names import fold
+from ..lint.body.names import fold, without_side
 from ..lint.counting.counts import counted_lines
 from ..lint.counting.effort import NO_LIFTS
 from ..lint.engine.registry import rule
@@ -138,7 +138,7 @@ class _Subject:
         self.folded = folded
         self.is_own = folded in map(fold, _own_words(ledger))
         self.action = next((one for one in (*PATTERNS, *catalogue.actions()) if fold(one) == folded), "")
-        self.is_area = catalogue.area(term.words) is not None
+        self.is_area = catalogue.area(term.words) is not None and not without_side(term.words)
         self.exercise = ledger.header.known.exercise(term.words)
         self.known = self.is_own or bool(self.action) or self.is_area or self.exercise is not None
 

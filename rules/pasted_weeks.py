@@ -69,15 +69,16 @@ def week_pasted(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
                 reps: 5
                 load: {1: 70 %, 2-3: 72.5 %, 4: 77.5 %}
     """
-    weeks = [week for week in ledger.weeks if week.is_typical()]
+    weeks = tuple(week for week in ledger.weeks if week.is_typical())
     if len(weeks) < 4:
         return
-    yield from _fallen_back(weeks)
+    lines: list[Line] = ledger.recall(weeks_of_lines, weeks)
+    yield from _fallen_back(lines)
     doses = [_doses(week) for week in weeks]
     alike = [at for at in range(1, len(weeks)) if doses[at] == doses[at - 1]]
     if len(alike) != 1:
         return
-    rising = [one for line in weeks_of_lines(weeks) if (one := _repeated(line, weeks[alike[0]].number))]
+    rising = [one for line in lines if (one := _repeated(line, weeks[alike[0]].number))]
     if not rising:
         return
     at, again, key = rising[0]
@@ -98,10 +99,10 @@ def week_pasted(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     )
 
 
-def _fallen_back(weeks: list[Week]) -> Iterator[DraftFinding]:
+def _fallen_back(lines: list[Line]) -> Iterator[DraftFinding]:
     """One finding on the week in which lines hold what they held in an earlier one."""
     by_week: dict[int, list[tuple[Line, int, int]]] = {}
-    for line in weeks_of_lines(weeks):
+    for line in lines:
         for at, like in _repeats(line):
             by_week.setdefault(line[at][0].number, []).append((line, at, like))
     if len(by_week) != 1:
@@ -128,9 +129,10 @@ def _fallen_back(weeks: list[Week]) -> Iterator[DraftFinding]:
 
 def _repeats(line: Line) -> Iterator[tuple[int, int]]:
     """Where a line that rises otherwise falls back to what it held, and where it held that."""
-    loads = _known(value_of(entry, "load", entry) for _, entry in line)
+    if len(line) < 5 or not (loads := _known(value_of(entry, "load", entry) for _, entry in line)):
+        return
     reps = _known(repetitions_of(entry) for _, entry in line)
-    if len(line) < 5 or not loads or not reps or says(EASY, *_notes_on(line)):
+    if not reps or says(EASY, *_notes_on(line)):
         return
     for at in range(2, len(line) - 1):
         others = [load for number, load in enumerate(loads) if number != at]
@@ -146,9 +148,12 @@ def _repeats(line: Line) -> Iterator[tuple[int, int]]:
 
 def _known(values: Iterable[float | None]) -> list[float]:
     """Some values, if all of them are known; else none."""
-    several = list(values)
-    known = [one for one in several if one is not None]
-    return known if len(known) == len(several) else []
+    known = []
+    for value in values:
+        if value is None:
+            return []
+        known.append(value)
+    return known
 
 
 def _notes_on(line: Line) -> Iterator[str]:

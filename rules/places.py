@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from ..lint.body.equipment import is_everything
+from ..lint.body.equipment import is_everything, weighs_as
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, Edit, Related, found
 from ..lint.model.naming import line_name
@@ -96,7 +96,8 @@ def weight_not_there(visit: Visit, limits: Limits) -> Iterator[DraftFinding]:
 
     Takes each load in kg or lb, one of a pair at a time, and what the list says there is of its implement:
     weights, or a range with a step. Wants one of these weights, within 1 in 100, and pairs where two are
-    held; plates add up, and the weights of bars are no loads. Silent where the name leaves open what is
+    held; plates add up, and the weights of bars are no loads. Silent on what is reckoned, such as 0.9 times
+    16 kg, for which people take the nearest; where the name leaves open what is
     lifted, and another piece of the list, a vest too, may have that weight. A note where only a step speaks
     against it, which racks seldom keep to, or half of it is there: below 10 kg nothing is said of a step of
     hand weights. Says nothing of a piece that is listed in words only.
@@ -119,7 +120,9 @@ def weight_not_there(visit: Visit, limits: Limits) -> Iterator[DraftFinding]:
         load = entry.work.load
         if load is None or load.kind != "mass" or entry.exercise is None or not entry.is_done:
             continue
-        stock = visit.programme.stock(entry.implement, visit.at)
+        if _is_reckoned(load):
+            continue
+        stock = visit.programme.stock(entry.implement, visit.at) or _of_the_other(entry, visit)
         said = _not_there(load, stock, entry) if stock is not None else None
         if stock is not None and said and not _may_be_another(entry, stock, visit.at):
             counted, wanted, change, amount, is_sure = said
@@ -137,6 +140,21 @@ def weight_not_there(visit: Visit, limits: Limits) -> Iterator[DraftFinding]:
                 edits=_with_what_there_is(entry, stock, amount.counted) if amount else (),
                 related=(Related(stock.term.place, "what there is"),),
             )
+
+
+def _of_the_other(entry: SetGroup, visit: Visit) -> Stock | None:
+    """What there is of the other hand weight, where the list has that one alone: kettlebells, no dumbbell."""
+    pieces = visit.programme.pieces(visit.at) or ()
+    named = entry.implement in HAND_WEIGHTS and says((entry.implement, f"{entry.implement}s"), entry.name)
+    if not named or any(weighs_as(entry.implement, item) for item in pieces):
+        return None
+    (other,) = (one for one in HAND_WEIGHTS if one != entry.implement)
+    return visit.programme.stock(other, visit.at)
+
+
+def _is_reckoned(load: Load) -> bool:
+    """Whether a load comes of a factor, ``x 0.9``: people take the nearest weight that there is."""
+    return load.unit != "lb" and any(not (one.low * 4).is_integer() for one in load.values)
 
 
 LIGHT = 10.0

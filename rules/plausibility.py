@@ -15,6 +15,7 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterable, Iterator
 
+    from ..lint.body.catalogue import Exercise
     from ..lint.counting.ledger import Ledger
     from ..lint.counting.set_group import SetGroup
     from ..lint.counting.tally import Visit
@@ -145,11 +146,15 @@ def exercise_twice(visit: Visit, limits: Limits) -> Iterator[DraftFinding]:
               - {exercise: leg curl, sets: 3, reps: 10}
               - {exercise: leg press, sets: 3, reps: 6}
     """
-    lines: dict[tuple[object, ...], dict[Prescription, SetGroup]] = {}
+    of_one: dict[Exercise | None, list[SetGroup]] = {}
     for entry in visit.own:
         line = entry.prescription
         if line.paired is None and len(line.groups) == 1 and entry.is_done:
-            lines.setdefault(_reading(entry), {}).setdefault(line, entry)
+            of_one.setdefault(entry.named.exercise if entry.named else None, []).append(entry)
+    lines: dict[tuple[object, ...], dict[Prescription, SetGroup]] = {}
+    for entries in of_one.values():
+        for entry in entries if len(entries) > 1 else ():
+            lines.setdefault(_reading(entry), {}).setdefault(entry.prescription, entry)
     for alike in lines.values():
         first, *others = alike.values()
         if others:

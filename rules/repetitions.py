@@ -272,12 +272,12 @@ def heavy_light_not_crossed(week: Week, limits: Limits) -> Iterator[DraftFinding
     """
     if week.programme.goal != "hypertrophy" or week.programme.level == "novice":
         return
-    if not week.is_typical() or not week.means("hamstrings") or week.could_hold(HAMSTRING_LIFTS):
+    if not week.is_typical() or not week.means("hamstrings"):
         return
-    both = [(day, hinge, curl) for day, hinge, curl in _hamstring_days(week) if hinge and curl]
+    both = list(_hamstring_days(week))
+    if len(both) < limits.number("least days") or week.could_hold(HAMSTRING_LIFTS):
+        return
     slots = {day: _slots(hinge) | _slots(curl) for day, hinge, curl in both}
-    if len(both) < limits.number("least days"):
-        return
     heavy = [day_name(week.programme.starts, day) for day, one in slots.items() if one == {"heavy"}]
     light = [day_name(week.programme.starts, day) for day, one in slots.items() if one == {"light"}]
     if not heavy or not light or len(heavy) + len(light) < len(both):
@@ -300,10 +300,12 @@ HAMSTRING_LIFTS = ("hip hinge", "knee flexion")
 
 
 def _hamstring_days(week: Week) -> Iterator[tuple[int, Count, Count]]:
-    """Each day with its hard sets of hinges and of leg curls."""
+    """Each day with hard sets of both hinges and leg curls, and these."""
+    hinges, curls = HAMSTRING_LIFTS
     for day, tally in week.days():
-        hinge, curl = (tally.for_actions((lift,), hard=True) for lift in HAMSTRING_LIFTS)
-        yield day, hinge, curl
+        hinge = tally.for_actions((hinges,), hard=True)
+        if hinge and (curl := tally.for_actions((curls,), hard=True)):
+            yield day, hinge, curl
 
 
 def _slots(count: Count) -> set[str]:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, Related, found
 from ..lint.model.naming import line_name, when_spared
-from ..lint.wording.words import counted_noun, first_of, listed
+from ..lint.wording.words import counted_noun, first_of, listed, says
 from .offers import swapping
 from .shared import MOST_NAMED, also, capital, each_line, named_at, names_of, with_the
 
@@ -241,7 +241,7 @@ def restriction_unclear(lifter: Lifter, limits: Limits) -> Iterator[DraftFinding
     unclear = [
         one
         for one in lifter.athlete.protect
-        if len(one.subject.words.split()) <= FEW and not _is_explained(one) and _means_nothing(one, lifter)
+        if _is_short(one) and not _is_explained(one) and _means_nothing(one, lifter)
     ]
     if unclear:
         subjects = [one.subject for one in unclear]
@@ -258,6 +258,12 @@ def restriction_unclear(lifter: Lifter, limits: Limits) -> Iterator[DraftFinding
 
 FEW = 3
 """Words at most that may be a slip or too short to tell (common practice, no source)."""
+PLAIN = ("test", "tests", "testing", "max", "maxes", "maximum", "1RM", "heavy", "load", "kg")
+"""Words that any coach understands, though no exercise is that by itself."""
+
+
+def _is_short(one: Restriction) -> bool:
+    return len(one.subject.words.split()) <= FEW and not says(PLAIN, one.subject.words)
 
 
 def _is_explained(one: Restriction) -> bool:

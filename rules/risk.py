@@ -90,12 +90,11 @@ def failure_without_spotter(ledger: Ledger, limits: Limits) -> Iterator[DraftFin
         )
 
 
-_LEAVING = re.compile(
-    r"\b(?:leav\w+|keep\w*|hold\w*|stop\w*|with|always)\b[^.;]{0,20}\b(?:one|1|two|2|1-2|a rep)\b"
+_LEAVING = (
+    r"(?i)\b(?:leav\w+|keep\w*|hold\w*|stop\w*|with|always)\b[^.;]{0,20}\b(?:one|1|two|2|1-2|a rep)\b"
     r"|\b(?:one|1|two|2|1-2) (?:left|in the tank|in reserve|short|before failure|shy)\b|\bRIR ?[1-9]|\(-\d\)"
     r"|\b(?:in reserve|in the tank|not to failure|no failure|before (?:failure|it slows|form)|stops? clean"
-    r"|clean (?:reps?|only)|no grind\w*)\b",
-    re.IGNORECASE,
+    r"|clean (?:reps?|only)|no grind\w*)\b"
 )
 """Words for an open set that stops before the last repetition fails: ``AMRAP leave one in``."""
 
@@ -103,7 +102,7 @@ _LEAVING = re.compile(
 def _leaves(entry: SetGroup) -> bool:
     """Whether a line says when its open set stops, or a note on it that the set leaves something."""
     line = entry.prescription
-    return bool(line.stop_when) or any(_LEAVING.search(text) for text in (line.note, line.cue))
+    return bool(line.stop_when) or any(re.search(_LEAVING, text) for text in (line.note, line.cue))
 
 
 def _in_training(ledger: Ledger) -> Iterator[SetGroup]:
@@ -325,7 +324,8 @@ def stop_signs_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]
     if stage is None:
         return
     texts = [*of_programme(ledger.programme), *(of_athlete(ledger.athlete) if ledger.athlete else ())]
-    if beginning((*limits.names("words"), *COMPLAINTS))(texts) or any(map(OUT_OF_TEN.search, texts)):
+    says_when = beginning((*limits.names("words"), *COMPLAINTS))
+    if says_when(texts) or any(re.search(OUT_OF_TEN, text) for text in texts):
         return
     yield found(
         stage.places.get("stage", stage.place),
@@ -339,7 +339,7 @@ def stop_signs_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]
 COMPLAINTS = ("grumbl", "niggl", "flare", "swell", "swollen", "irritat", "twinge", "ease off", "back off")
 """Further beginnings of words for what to look out for."""
 
-OUT_OF_TEN = re.compile(r"\b\d{1,2} ?(?:/|of|out of) ?10\b")
+OUT_OF_TEN = r"\b\d{1,2} ?(?:/|of|out of) ?10\b"
 """A limit on a scale to ten."""
 
 

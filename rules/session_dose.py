@@ -347,8 +347,8 @@ def day_too_long(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     """Several sessions on one day that together take longer than the athlete has.
 
     Adds up the least that the sessions of a day take; looks at days with two or more, none of which is too
-    long by itself, and wants their sum to fit into the athlete's minutes. Silent where the hours of all are
-    written, or a note speaks of hours.
+    long by itself, and wants their sum to fit into the athlete's minutes, or a tenth more. Silent where the
+    hours of all are written, or a note speaks of hours.
 
     Flags:
         programme: Twice on Monday
@@ -380,7 +380,7 @@ def day_too_long(week: Week, limits: Limits) -> Iterator[DraftFinding]:
         if len(visits) < 2:
             continue
         takes = [visit.minutes.low if visit.minutes else visit.time().total.low / SECONDS for visit in visits]
-        if sum(takes) <= has or max(takes) > has or all(visit.hour is not None for visit in visits):
+        if sum(takes) <= 1.1 * has or max(takes) > has or all(visit.hour is not None for visit in visits):
             continue
         if says(("hour", "hours"), *(visit.session.note for visit in visits)):
             continue

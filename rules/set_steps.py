@@ -135,6 +135,11 @@ def grown_in(ledger: Ledger, week: Week, limits: Limits) -> list[Growth]:
     """Muscle groups that get far more in a week than in the fullest of the weeks before it."""
     index = week.number - 1
     back = ledger.weeks[max(index - int(limits.number("weeks back")), 0) : index]
+    if not back or week.visits == back[-1].visits:
+        return []  # a week like the one before it has grown by nothing
+    now, before = ledger.recall(_all_told, week), [ledger.recall(_all_told, other) for other in back]
+    if now - max(before) <= limits.number("most"):
+        return []  # one lift took another's place
     grown: list[Growth] = ledger.recall(_grown, week, back, limits)
     return grown
 
@@ -161,13 +166,9 @@ def _all_told(week: Week) -> float:
 
 
 def _grown(week: Week, back: Sequence[Week], limits: Limits) -> list[Growth]:
-    if not back or week.visits == back[-1].visits:
-        return []  # a week like the one before it has grown by nothing
     found: list[Growth] = []
-    if _all_told(week) - max(_all_told(other) for other in back) <= limits.number("most"):
-        return found  # one lift took another's place
     kind, most, tiny = limits.name("counting"), limits.number("most"), limits.number("tiny")
-    for group in week.groups():
+    for group in week.groups_from(most, kind):
         count = week.sets(group, kind)
         if count.middle <= most:
             continue

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from functools import cache, lru_cache
 from math import ceil
 
 from ..lint.body import catalogue
@@ -225,8 +226,13 @@ def notes_on(line: Prescription) -> Iterator[str]:
 
 def beginning(words: Iterable[str]) -> Callable[[Iterable[str]], bool]:
     """A test whether one of several texts holds a word that begins so, whatever the case."""
-    pattern = re.compile("|".join(rf"\b{re.escape(word)}" for word in words) or r"(?!)", re.IGNORECASE)
-    return lambda texts: any(pattern.search(text) for text in texts)
+    begins = tuple(words)
+    return lambda texts: any(_beginning(begins).search(text) for text in texts if text)
+
+
+@cache
+def _beginning(words: tuple[str, ...]) -> re.Pattern[str]:
+    return re.compile("|".join(rf"\b{re.escape(word)}" for word in words) or r"(?!)", re.IGNORECASE)
 
 
 def free_day(week: Week) -> str:
@@ -315,8 +321,11 @@ def _not_to_be_had(what: str, suggestion: Suggestion) -> str:
     return f"no {what} suits the athlete{why}"
 
 
+@lru_cache(maxsize=200)
 def serves(*actions: str) -> Does:
-    """A test whether an exercise is for one of these joint actions or movement patterns."""
+    """A test whether an exercise is for one of these joint actions or movement patterns; the same each time,
+    so that what is suggested is recalled by it.
+    """
     return lambda exercise: any(one in exercise.actions or one in exercise.patterns for one in actions)
 
 

@@ -147,18 +147,19 @@ def sessions_too_close(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]
     for index, later in enumerate(days):
         for before in reversed(days[max(index - near, 0) : index]):
             hours = _hours_between(before, later)
-            if hours >= most:
+            if hours >= most or not before.may_clash(later):
                 continue
-            is_free = _is_free(before, later, limits)
             close = [
                 part
                 for part, work in later.hard.items()
                 if part in before.hard
                 and hours < limits.number(needed(before.hard[part]))
-                and _clash(work, before.hard[part], is_free=is_free)
+                and _clash(work, before.hard[part])
             ]
             if not close or later.week.rehabilitation:
                 continue
+            if _is_free(before, later, limits):
+                close = [part for part in close if later.hard[part].activity or before.hard[part].activity]
             is_daily = _is_daily(ledger, later.week, limits)
             if is_daily:
                 close = [part for part in close if before.hard[part].failing]
@@ -166,11 +167,11 @@ def sessions_too_close(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]
                 yield _too_close(before, later, close, days, hours, limits, "note" if is_daily else "warning")
 
 
-def _clash(one: HardWork, other: HardWork, *, is_free: bool) -> bool:
+def _clash(one: HardWork, other: HardWork) -> bool:
     """Whether a session meets an activity, or another session where both are surely hard for it."""
     if one.activity or other.activity:
         return one.sets is not None or other.sets is not None
-    return one.surely and other.surely and not is_free
+    return one.surely and other.surely
 
 
 def _is_free(before: Day, later: Day, limits: Limits) -> bool:

@@ -141,6 +141,8 @@ def impact_days_consecutive(ledger: Ledger, limits: Limits) -> Iterator[DraftFin
             exercises: [{exercise: drop jump, sets: 3, reps: 5}]
     """
     landed = _days_of_impact(ledger, limits)
+    if not landed:
+        return
     running = int(limits.number("days running"))
     for number, week, _ in ledger.training_days():
         days = range(number - running, number + 2)
@@ -173,6 +175,8 @@ def _days_of_impact(ledger: Ledger, limits: Limits) -> dict[int, Count | str]:
         for number, week, activity in ledger.activities()
         if (week.rehabilitation or week.phase == "return") and says(limits.names("impact"), activity.name)
     }
+    if not any(_lands(entries[0]) for entries in ledger.lifts().values()):
+        return days
     for number, _, tally in ledger.training_days():
         count = tally.sets_where(_lands)
         if count.middle >= limits.number("least sets"):

@@ -62,6 +62,7 @@ if TYPE_CHECKING:
         ),
     ),
     stands_back=("rehabilitation",),
+    needs=("load",),
 )
 def nothing_changes(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """Lifts that stay the same for more than eight weeks with no progression stated.

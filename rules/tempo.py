@@ -58,8 +58,10 @@ def tempo_too_long(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding]:
               - {exercise: bench press, sets: 3, reps: 10-12, tempo: 5-1-4-0}
     """
     seconds, work = entry.set_time, entry.work
+    if seconds is None or seconds.high <= limits.number("longest"):
+        return
     held = work.hold is not None or (entry.exercise is not None and entry.exercise.kind == "isometric")
-    if seconds is None or seconds.high <= limits.number("longest") or held or entry.broken_up:
+    if held or entry.broken_up:
         return
     reps = work.reps.a_set() if work.reps else None
     up_to = "up to " if seconds.low < seconds.high else ""

@@ -199,6 +199,8 @@ def rest_day_missing(week: Week, limits: Limits) -> Iterator[DraftFinding]:
             day: [tuesday, thursday, saturday]
             exercises: [{exercise: leg press, sets: 2, reps: 8}]
     """
+    if not week.activities and DAYS_A_WEEK - len(week.by_day()) >= limits.number("least"):
+        return
     lifting = {day: sets for day, tally in week.days() if (sets := tally.all_sets(hard=True))}
     loaded = any(one.implement in LOADED for _, one in week.entries())
     if not loaded and week.programme.goal == "general health":

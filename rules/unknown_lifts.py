@@ -102,5 +102,59 @@ def what_to_write(name: str, suggested: Suggestions) -> str:
     return f"{asked} Or {taught}" if asked else f"Write its usual name, or {taught}"
 
 
+RESTS = frozenset(
+    [
+        "rest",
+        "resting",
+        "pause",
+        "break",
+        "breather",
+        "off",
+        "recover",
+        "recovery",
+        "repos",
+        "pausa",
+        "ruhe",
+        "riposo",
+        "descanso",
+        "nothing",
+    ]
+)
+"""Words for a station or minute without work (common practice, no source)."""
+
+BESIDE_A_REST = frozenset(
+    [
+        "min",
+        "mins",
+        "minute",
+        "minutes",
+        "s",
+        "sec",
+        "secs",
+        "station",
+        "full",
+        "easy",
+        "of",
+        "de",
+        "a",
+        "the",
+        "complete",
+    ]
+)
+
+
+def is_a_rest(name: str) -> bool:
+    """Whether a name says no more than that nothing is done: "rest", "1 min repos"."""
+    said = {word.strip("(),.'0123456789") for word in words(name)} - {""}
+    return not said.isdisjoint(RESTS) and said <= RESTS | BESIDE_A_REST
+
+
+REST_INSTEAD = (
+    "Take the line out; write `rest: 60 s` beside the circuit's `change every` or `rounds`, or `rest after`"
+    " on the line before."
+)
+"""What to write where a rest stands as an exercise."""
+
+
 _PLAIN = r"[^\W\d_][\w ()-]*"
 """Names that YAML takes as they are."""

@@ -12,7 +12,9 @@ from .muscle_names import muscle_named, naming_or_leaving_free, what_to_write_fo
 from .offers import writing
 from .shared import MOST_SUGGESTED
 from .unknown_lifts import (
+    REST_INSTEAD,
     are_throws,
+    is_a_rest,
     is_clear,
     is_one_of,
     may_load,
@@ -47,8 +49,9 @@ def exercise_unknown(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     Reads every name as coaches write them: implement, position, lift and qualifiers in any order. Offers the
     exercises that it may mean. A warning where it is surely a slip of a known name, or where something is to
     be spared, unless all of its words are those of exercises that do not load it; else a note. For a muscle,
-    as in `triceps`, it offers exercises, and to leave the choice free. Silent on throws, whose sets count for
-    no muscle, where nothing is spared. One finding for each name, with all its lines.
+    as in `triceps`, it offers exercises, and to leave the choice free; for a rest, how a rest is written.
+    Silent on throws, whose sets count for no muscle, where nothing is spared. One finding for each name, with
+    all its lines.
 
     Flags:
         programme: Legs
@@ -70,10 +73,21 @@ def exercise_unknown(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
         if ledger.known.exercise(term.words) is None:
             named.setdefault(fold(term.words), []).append((term, where))
     for number, ((term, where), *others) in enumerate(named.values()):
+        if is_a_rest(term.words):
+            yield found(
+                term.place,
+                f"`{shortened(term.words)}` is a rest and no exercise, but stands as one with sets.",
+                severity="note",
+                change=REST_INSTEAD,
+                where=where,
+                related=tuple(Related(one.place, f"{there}: `{one.words}`") for one, there in others),
+                once=True,
+            )
+            continue
         looked_up = term.words if number < MOST_SUGGESTED else ""
-        suggested = ledger.known.suggestions(looked_up, level=ledger.level)
+        muscle = muscle_named(term.words)
+        suggested = ledger.known.suggestions("" if muscle else looked_up, level=ledger.level)
         spared = spared_where_done(ledger, term.words, spared_at_all)
-        muscle = "" if suggested.names else muscle_named(term.words)
         meant = [exercise for name in suggested.names if (exercise := ledger.known.exercise(name))]
         may_be = may_load(ledger, suggested, spared)
         if are_throws(meant) and not spared and not suggested.slip:
@@ -165,9 +179,10 @@ def _writing(term: Term, near: Iterable[str], *, certain: bool = False) -> tuple
     sources=(),
 )
 def area_unknown(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
-    """A word that is no muscle, region or exercise: in the focus, among the priorities, under `trains`.
+    """A word that is no muscle, region or exercise: in the focus, the priorities, under `trains`, `loads`.
 
-    Looks up every word; offers the nearest ones.
+    Looks up every word, on whichever side it is meant; offers the nearest ones. A warning where it is surely
+    a slip of a known word, else a note.
 
     Flags:
         programme: Legs
@@ -190,13 +205,18 @@ def area_unknown(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     terms += [("maintain", term) for term in programme.maintain]
     terms += [("focus", term) for block in programme.blocks for term in block.focus]
     terms += [(line_name(line), term) for line in programme.prescriptions() for term in line.trains]
+    activities = [one for block in programme.blocks for one in block.activities]
+    terms += [(one.name, term) for one in activities for term, _ in one.loads]
     for where, term in terms:
         if catalogue.area(term.words) is not None or ledger.known.exercise(term.words):
             continue
-        near = catalogue.nearest_areas(term.words)
+        from ..lint.body.near_areas import is_slip, nearest_areas
+
+        near = nearest_areas(term.words)
         yield found(
             term.place,
             f"`{term.words}` is no muscle, region or exercise that is known.",
+            severity="warning" if is_slip(term.words) else "note",
             change=did_you_mean(near) or "Name a muscle group, a region or a lift.",
             where=where,
             edits=_writing(term, near),

@@ -78,7 +78,10 @@ def weekly_sets_over_limit(week: Week, limits: Limits) -> Iterator[DraftFinding]
     """
     counting = limits.name("counting")
     firm = min(counting, limits.name("blocks on"), key=KINDS.index)
+    full = week.groups_from(limits.number("most"), counting)
     for group, limit in limited(week, limits).items():
+        if limit == "most" and group not in full:
+            continue
         most = limits.number(limit)
         if week.sets(group, counting).high <= most:
             continue

@@ -55,6 +55,7 @@ if TYPE_CHECKING:
         Condition("light", 60, "% of the best lift, below which a step asks little", "common practice"),
         Condition("doubled", 80, "% more, from which a step is a slip whatever the load", "common practice"),
     ),
+    follows=("table-cell-differs",),
 )
 def load_step_large(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """A load that rises by more than a tenth from one week to the next, like repetitions with like.

@@ -65,6 +65,8 @@ def sets_not_read(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     slips: dict[str, Exercise | None] = {}
     weeks = []
     for week in ledger.weeks:
+        if not any(isinstance(lift, str) for lift in week.lifts()):
+            continue
         every = week.all_sets()
         unread = every.where(lambda entry: is_unknown(entry, slips))
         if not unread:

@@ -7,7 +7,7 @@ from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, Related, found
 from ..lint.model.naming import line_name
-from ..lint.wording.words import first_of, plain, sets_of
+from ..lint.wording.words import counted_noun, plain, sets_of
 from .load_steps import load_in_words
 
 TYPE_CHECKING = False
@@ -153,10 +153,9 @@ def _jumped(grown: list[_Fuller], week: Week, limits: Limits) -> DraftFinding:
     now = worst.now
     return found(
         now.work.places.get("sets", now.prescription.place),
-        f"More sets and more load at once: {first_of([one.now.name for one in grown])}; {now.name}"
-        f" {_dose(now)}, after {_dose(worst.before)}.",
+        f"More sets and load at once: {now.name} {_dose(now)} after {_dose(worst.before)}{_like(grown)}.",
         wanted=limits.words("at most {} times the work", "times"),
-        change="Add the sets first and the load in later weeks, or the other way round.",
+        change="Add the sets first, the load in later weeks.",
         where=line_name(now.prescription),
         weeks=(week.number,),
         amount=Amount(round(worst.times, 2), limits.number("times")),
@@ -171,6 +170,11 @@ def _jumped(grown: list[_Fuller], week: Week, limits: Limits) -> DraftFinding:
         ),
         excess=worst.times,
     )
+
+
+def _like(grown: list[_Fuller]) -> str:
+    """``; 2 lifts more``."""
+    return f"; {counted_noun(len(grown) - 1, 'lift')} more" if len(grown) > 1 else ""
 
 
 def _dose(entry: SetGroup) -> str:

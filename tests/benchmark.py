@@ -234,14 +234,21 @@ def table(title: str, times: Times, base: str) -> Iterator[str]:
         )
 
 
-def judged(measured: dict[tuple[str, object], Times]) -> Iterator[tuple[str, float, float | None]]:
-    """Each ratio that is wanted, with what was measured."""
+def judged(
+    measured: dict[tuple[str, object], Times], curve: dict[str, dict[str, float]]
+) -> Iterator[tuple[str, float, float | None]]:
+    """Each ratio that is wanted, with what was measured; of the memory if it was."""
     for words, (kind, size, one, other), most in WANTED:
         times = measured.get((kind, size), {})
         yield words, most, ratio(times, one, other)
     times = measured.get(("many files", "300 x 400"), {})
     faster = ratio(times, OURS, TWO, clock=True)
     yield "300 files of 400 lines: two processes, times as fast (at least)", 1.7, faster
+    if curve:
+        alone = [values for row, values in curve.items() if row.endswith("1 process")]
+        yield "the most files: MB of the largest process", 150, max(one["peak MB"] for one in curve.values())
+        few, most = alone[0]["work ms a file"], alone[-1]["work ms a file"]
+        yield "the most files: work for a file, of that for a tenth of them", 1.1, most / few
 
 
 def main() -> None:
@@ -261,6 +268,7 @@ def main() -> None:
     for sentence in lacking:
         print(f"left out, {sentence}")
     further: dict[str, object] = {}
+    curve: dict[str, dict[str, float]] = {}
     ours = installed(asked.tools)
     print(f"The command: {ours}", flush=True)
     with tempfile.TemporaryDirectory() as name:
@@ -291,13 +299,13 @@ def main() -> None:
         if asked.stages:
             further["stages"] = stages(folder, asked.rounds)
         if asked.files:
-            further["memory"] = memory(folder, asked.files, ours)
+            further["memory"] = curve = memory(folder, asked.files, ours)
     for title, rows in further.items():
         print(f"\n{title}")
         for row, values in rows.items():  # type: ignore[attr-defined]
             print(f"  {row:<26}" + "  ".join(f"{value:>9.2f} {unit}" for unit, value in values.items()))
     print(f"\n{'Wanted at most':<66}{'wanted':>8}{'measured':>10}")
-    for words, most, found in judged(measured):
+    for words, most, found in judged(measured, curve):
         print(f"  {words:<64}{most:>8.2f}{'-' if found is None else f'{found:.2f}':>10}")
     if asked.json:
         whole = {
@@ -308,7 +316,7 @@ def main() -> None:
             **further,
             "wanted": [
                 {"what": words, "wanted": most, "measured": None if found is None else round(found, 3)}
-                for words, most, found in judged(measured)
+                for words, most, found in judged(measured, curve)
             ],
         }
         asked.json.write_text(json.dumps(whole, indent=2) + "\n", encoding="utf-8")

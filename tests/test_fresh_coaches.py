@@ -1,4 +1,4 @@
-"""Nine dozen programmes of coaches who had not seen the rules, and what is found in them.
+"""Eleven dozen programmes of coaches who had not seen the rules, and what is found in them.
 
 Written on paper first, in many hands, and typed with the guide alone; letters of the folders tell the dozens.
 verdicts.yaml holds every finding with the judgement of another coach. A finding that comes or goes must be
@@ -59,7 +59,7 @@ HIDDEN = {
     ("j06", "legs-heavy-before-event"),
     ("j08", "equipment-missing"),
     ("j11", "deload-without-cut"),
-    ("k03", "load-step-large"),
+    ("k03", "table-cell-differs"),
     ("k05", "hip-hinge-missing"),
     ("k07", "legs-heavy-before-event"),
     ("k10", "protected-area-loaded"),
@@ -69,6 +69,16 @@ HIDDEN = {
     ("l08", "equipment-missing"),
     ("l09", "protected-area-loaded"),
     ("l12", "work-step-large"),
+    ("m02", "table-cell-differs"),
+    ("m04", "hip-hinge-missing"),
+    ("m06", "sessions-too-close"),
+    ("m09", "protected-area-loaded"),
+    ("m12", "deload-without-cut"),
+    ("n02", "deload-without-cut"),
+    ("n04", "pull-or-push-missing"),
+    ("n06", "legs-heavy-before-event"),
+    ("n08", "weight-not-there"),
+    ("n09", "protected-area-loaded"),
 }
 """Mistakes that were hidden, each with the rule that finds it, be it in a finding that lists it. Two are not found:
 a week typed with its copy as one value, and a kettlebell that only a note names."""
@@ -80,7 +90,7 @@ def reviewed_programmes() -> Review:
 
 
 def test_all_are_read(reviewed_programmes: Review) -> None:
-    assert sum(one.kind == "programme" for one in reviewed_programmes.files) == 108
+    assert sum(one.kind == "programme" for one in reviewed_programmes.files) == 132
     assert not [found for one in reviewed_programmes.files for found in one.findings if not found.why]
     assert not any(one.faults for one in reviewed_programmes.files)
 

@@ -40,17 +40,18 @@ COSTLY = (
 """Modules that a review of sound files has no use for; each costs from one millisecond to three hundred."""
 
 PROBE = """\
-import json, sys
-sys.path[:0] = json.loads(sys.argv.pop(1))
+import sys
+sys.path[:0] = sys.argv.pop(1).splitlines()
 from spotline.lint.cli.main import main
-code = main()
-print(json.dumps([code, sorted(sys.modules)]), file=sys.stderr)
+code, found = main(), sorted(sys.modules)
+import json
+print(json.dumps([code, found]), file=sys.stderr)
 """
 
 BASELINE = """\
-import json, sys
-sys.path[:0] = json.loads(sys.argv.pop(1))
-import yaml
+import sys
+sys.path[:0] = sys.argv.pop(1).splitlines()
+import json, yaml
 print(json.dumps([0, sorted(sys.modules)]), file=sys.stderr)
 """
 
@@ -70,7 +71,7 @@ def homes(tmp_path_factory: pytest.TempPathFactory) -> list[str]:
 def modules(program: str, homes: list[str], *words: str) -> tuple[int, set[str]]:
     """The exit code of a probe and the modules that it ended with."""
     done = subprocess.run(
-        [sys.executable, "-I", "-S", "-c", program, json.dumps(homes), *words], capture_output=True, text=True
+        [sys.executable, "-I", "-S", "-c", program, "\n".join(homes), *words], capture_output=True, text=True
     )
     assert done.returncode == 0, done.stderr
     code, names = json.loads(done.stderr.splitlines()[-1])
@@ -144,7 +145,7 @@ def plain(homes: list[str], tmp_path_factory: pytest.TempPathFactory) -> set[str
 
 
 def test_a_plain_file_needs_no_library_at_all(plain: set[str]) -> None:
-    libraries = {"yaml", "jsonschema", "contextlib", "subprocess", "typing", "dataclasses"}
+    libraries = {"yaml", "json", "jsonschema", "contextlib", "subprocess", "typing", "dataclasses"}
     assert not libraries & {name.partition(".")[0] for name in plain}
     assert len([name for name in plain if not name.startswith("spotline")]) <= 75
 
@@ -166,6 +167,25 @@ def test_a_plain_file_calls_for_no_more_modules_of_ours_than_it_did(plain: set[s
     }
     assert not ours & idle
     assert len([name for name in ours if name.startswith("lint")]) <= 102
+
+
+COMPILING = """\
+import re._compiler, sys
+compiled, compile_one = [], re._compiler.compile
+def counted(pattern, flags=0):
+    compiled.append(pattern)
+    return compile_one(pattern, flags)
+re._compiler.compile = counted
+""" + PROBE.replace("sorted(sys.modules)", "[*map(str, compiled)]")
+
+
+def test_a_plain_file_compiles_few_patterns(homes: list[str], tmp_path: Path) -> None:
+    file = tmp_path / "made.programme.yaml"
+    file.write_text(programme(60), encoding="utf-8")
+    _, few = modules(COMPILING, homes, "review", "--as", "lines", "--", str(file))
+    assert len(few) <= 13, few
+    _, more = modules(COMPILING, homes, "review", "--as", "lines", "--", str(FAULTY))
+    assert len(more) > len(few)
 
 
 def test_a_fault_of_the_schema_needs_no_library(homes: list[str], tmp_path: Path) -> None:

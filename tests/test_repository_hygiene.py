@@ -263,7 +263,7 @@ def test_no_module_is_over_400_lines() -> None:
     longest = {
         name: lines
         for name in tracked()
-        if re.match(r"(lint|rules|schema)/.*\.py$", name) and not name.startswith("lint/body/built")
+        if re.match(r"(lint|rules|schema)/.*\.py$", name) and not re.search(r"/built(_names)?\.py$", name)
         if (lines := text_of(name).count("\n")) > 400
     }
     assert longest == {}

@@ -9,7 +9,7 @@ from __future__ import annotations
 from functools import cache, lru_cache
 
 from . import built
-from .names import fold
+from .names import fold, without_side
 from .rows import WrittenFields, line_of, lines_of
 from .rows import rank as rank_in
 
@@ -346,14 +346,6 @@ def _all() -> tuple[Exercise, ...]:
     return tuple(_exercises[name] for name in lines_of(built.ORDER))
 
 
-def nearest_areas(name: str, most: int = 3) -> list[str]:
-    """Names of the areas nearest to an unknown name, nearest first."""
-    from .nearest import nearest
-
-    first = {built.AREAS[fold(area)]: area for area in reversed(built.AREA_NAMES)}
-    return nearest(name, ((word, first[muscles]) for word, muscles in built.AREAS.items()), most)
-
-
 def anatomy() -> Anatomy:
     """Muscles, actions and length curves together, in the form that `derive` takes."""
     if not _anatomy:
@@ -375,8 +367,8 @@ def muscles() -> dict[str, Muscle]:
 
 @lru_cache(maxsize=1000)
 def area(name: str) -> tuple[str, ...] | None:
-    """The muscles of an area, by its name or another word that coaches use for it; None if unknown."""
-    return built.AREAS.get(fold(name))
+    """The muscles of an area, on whichever side, by any word that coaches use for it; None if unknown."""
+    return built.AREAS.get(fold(name)) or built.AREAS.get(fold(without_side(name)))
 
 
 def is_group(name: str) -> bool:

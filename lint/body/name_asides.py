@@ -23,7 +23,8 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
-    from .catalogue import NameReading
+    from .catalogue import Exercise, NameReading
+    from .name_bags import Bag
     from .name_tokens import NameToken
 
 SPLITTING = ("and", "or", "then")
@@ -40,6 +41,9 @@ WORN_AT = ("knee", "thigh")
 
 PARTNERS = ("partner", "coach", "spotter")
 """Who does what the rest of a part of a name says."""
+
+ON_HANDS = ("push-up", "plank", "row", "bridge", "dip")
+"""Movements in which raised feet lie on something (common practice, no source)."""
 
 CUEING = ("push", "pull", "drive", "reach")
 """Movements that coaches also tell someone to think of."""
@@ -83,9 +87,60 @@ NOT_BARE = {
 WORN_IN = ("squat", "lunge", "hip hinge", "hip thrust")
 """Movement patterns whose load is another than a band at the knees. In others the band is the load."""
 
+RAISED = ("bench", "box", "chair", "step", "table", "bed", "sofa", "couch")
+"""What may lie on the floor's place below who lies or leans on the floor else: "leg raise on bench"."""
+
+PLACES: dict[str, tuple[str, ...]] = {
+    **dict.fromkeys(RAISED, ("bench", "box", "45-degree bench", "glute-ham bench", "preacher bench")),
+    **dict.fromkeys(("floor", "ground", "mat"), ("floor",)),
+    **dict.fromkeys(("bar", "parallel-bar"), ("dip bars", "pull-up bar", "barbell", "guided bar")),
+    "wall": ("wall",),
+}
+"""What a lift is said to be done on, and the gear of entries that this is."""
+
+SURFACES = frozenset(("dip bars", "pull-up bar", "wall", *PLACES["bench"], "floor"))
+"""Gear that carries who lifts: whatever else carries them makes another lift."""
+
+CONTRARY: dict[str, tuple[str, ...]] = {
+    "flat": ("incline", "steep-incline", "decline"),
+    "conventional": ("sumo",),
+    "narrow": ("wide-grip", "snatch-grip"),
+    "close": ("wide-grip", "snatch-grip"),
+    "wide": ("close-grip",),
+    "full": ("quarter", "half", "partial"),
+    "high-bar": ("low-bar",),
+}
+"""Words that change no lift, but those whose names say the contrary: "incline press, flat"."""
+
 LOWERED = {"eccentric", "negative", "lowering-only", "lowering", "lower", "down"}
 PAUSED = {"paused", "held", "squeeze", "stop", "stretch", "isometric", "dead-stop", "dead-hang"}
 """Words that say of which part of a repetition seconds are."""
+
+
+def is_contrary(token: NameToken, tokens: list[NameToken], exercise: Exercise, bag: Bag) -> bool:
+    """Whether a word says the contrary of what the lift is: "tuck hold on wall" of one on bars.
+
+    Silent where it is of a part of the body: "hand on wall", "flat back".
+    """
+    beside = [one for one in tokens if one.part == token.part and one is not token]
+    before = [one.word for one in beside if one.end < token.start and kind_of(one.word) != FILLER]
+    behind = [one for one in beside if one.start > token.start]
+    if token.word in CONTRARY:
+        last = not behind or behind[0].word in bag.words
+        return last and not bag.words.isdisjoint(CONTRARY[token.word])
+    carrying = SURFACES.intersection(exercise.station)
+    if token.word not in PLACES or not carrying or not carrying.isdisjoint(PLACES[token.word]):
+        return False
+    if carrying == {"floor"} and token.word in RAISED:
+        return False
+    parts = [word for word in before if kind_of(word) == THING and word not in bag.words]
+    return not beside or (before[-1:] in (["on"], ["onto"]) and not parts)
+
+
+def is_of_a_thing(token: NameToken, tokens: list[NameToken], bag: Bag) -> bool:
+    """Whether a word says how a part of the body is held: "arms overhead", "shins vertical"."""
+    before = [one.word for one in tokens if one.part == token.part and one.end < token.start]
+    return bool(before) and kind_of(before[-1]) == THING and before[-1] not in bag.words
 
 
 def may_lead(token: NameToken) -> bool:
@@ -154,10 +209,12 @@ def reworded(name: str, tokens: list[NameToken]) -> Iterator[tuple[NameToken, st
 
     A hold that opens a part of a lift is a pause ("shrug, hold top 3 s"), what lies on the back is a weight
     ("10 kg on back"), and the knee from which a bar is snatched or cleaned is where it hangs. SA is a
-    straight arm where one is spelled out too.
+    straight arm where one is spelled out too. Who leans on the hands, or on the shoulders, has the feet up on
+    something; who lies on a bench has them in the air.
     """
     holds = not any(seconds_of(one) >= LONG for one in tokens)
     hung = any(one.word in ("snatch", "clean") for one in tokens)
+    raised = any(one.word in ON_HANDS for one in tokens)
     spelled_out = any(one.word == "straight-arm" for one in tokens)
     around = [*tokens, None]
     for index, token in enumerate(tokens):
@@ -170,6 +227,8 @@ def reworded(name: str, tokens: list[NameToken]) -> Iterator[tuple[NameToken, st
             yield token, "weighted"
         elif said == "sa" and spelled_out:
             yield token, "straight-arm"
+        elif raised and token.word == "feet-up" and said.startswith("feet"):
+            yield token, "foot-elevated"
         elif hung and said in ("from knee", "from knees", "from the knee"):
             yield token, "from-mid-thigh"
 
@@ -203,7 +262,11 @@ def is_called(tokens: list[NameToken], beside: list[NameToken]) -> bool:
 def is_rowed(tokens: list[NameToken]) -> bool:
     """Whether a row is one for a time or over a distance, on the machine for it: "row 500 m"."""
     words = {one.word for one in tokens if one.kind == WORD and kind_of(one.word) not in (FREE, FILLER)}
-    return words <= {"row", "machine"} and any(one.word.endswith(("min", "cm")) for one in tokens)
+    return (
+        "row" in words
+        and words <= {"row", "machine"}
+        and any(one.word.endswith(("min", "cm")) for one in tokens)
+    )
 
 
 def is_bare(name: str) -> bool:

@@ -25,6 +25,9 @@ no source)."""
 ADDED = "band"
 """The implement that is also added to others: a bar with bands stays a bar."""
 
+BODY = "bodyweight"
+"""The implement of exercises in which a band is all the load that is added: "push-up with a band"."""
+
 WEIGHTED = ("sliders", "suspension", "box", "rope")
 """Implements that leave the hands free for another one."""
 
@@ -58,7 +61,8 @@ def carries(reading: NameReading, word: str, tie: str, *, several: bool, behind:
         return True
     if stated == "bodyweight" and (tie == MEASURED or several):
         return True
-    if (stated in LOOSE and tie and tie not in HELD_BY) or (stated == ADDED and (tie or several)):
+    added = stated == ADDED and (several or (tie and not (tie in HELD_BY and exercise.implement == BODY)))
+    if added or (stated in LOOSE and tie and tie not in HELD_BY):
         return True
     if exercise.implement in REPLACES.get(stated, ()) and reading.implement == exercise.implement:
         reading.implement = stated

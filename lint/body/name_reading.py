@@ -20,6 +20,8 @@ from .name_asides import (
     WORN_IN,
     alone,
     is_called,
+    is_contrary,
+    is_of_a_thing,
     is_rowed,
     may_lead,
     reworded,
@@ -301,6 +303,8 @@ class _Name:
             return carries(fit.reading, token.word, tie, several=several, behind=self.is_behind_a_tie(token))
         if kind == HELD:
             return self.holds(token, fit.reading)
+        if is_contrary(token, self.tokens, exercise, fit.bag):
+            return None
         if token.word.replace("-", " ") in exercise.station and not is_variant(fit.bag, token.word):
             return False
         if (
@@ -324,7 +328,7 @@ class _Name:
         if kind == DIRECTION or self.repeats(token, fit):
             return kind == DIRECTION
         tied, beside = token in self.ties, token.part != fit.head
-        held = self.is_of_a_thing(token, fit.bag) and not is_variant(fit.bag, token.word, whole=True)
+        held = is_of_a_thing(token, self.tokens, fit.bag) and not is_variant(fit.bag, token.word, whole=True)
         if kind == VARIANT:
             return held or kind_of(self.ties.get(token, "")) == JOINING or None
         if kind == THING:
@@ -343,11 +347,6 @@ class _Name:
         """Whether a joining word or a measure stands in front of a word in its part."""
         before = [one for one in self.tokens if one.part == token.part and one.start < token.start]
         return any(one.kind == MEASURE or kind_of(one.word) == JOINING for one in before)
-
-    def is_of_a_thing(self, token: NameToken, bag: Bag) -> bool:
-        """Whether a word says how a part of the body is held: "arms overhead", "shins vertical"."""
-        before = [one.word for one in self.tokens if one.part == token.part and one.end < token.start]
-        return bool(before) and kind_of(before[-1]) == THING and before[-1] not in bag.words
 
     def repeats(self, token: NameToken, fit: _Fit) -> bool:
         """Whether a word is of another name of the exercise that stands here too, or of what it trains."""

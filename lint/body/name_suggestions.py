@@ -14,6 +14,7 @@ from . import built_names, catalogue
 from .name_asides import ties
 from .name_bags import (
     DIRECTION,
+    FREE,
     LIFT,
     MOVEMENT,
     SHORT,
@@ -64,6 +65,13 @@ OPPOSED = (
 ALIKE = {"toss": ("throw", "pass"), "fling": ("throw",), "hurl": ("throw",), "lob": ("throw",)}
 """Other words for a movement, for names of which nothing else is known."""
 
+GEAR = {
+    "bar": ("barbell",),
+    "weight": ("dumbbell", "plate"),
+    "ball": ("medicine ball", "stability ball"),
+}
+"""Loose words for gear, and what they may stand for (common practice, no source)."""
+
 
 class Suggestions:
     """Names of exercises that an unknown name may mean, the likeliest first.
@@ -106,15 +114,17 @@ def suggestions(name: str, find: Lookup, own: Sequence[Bag], most: int = 3, leve
         exercise = find(one) if len(allowed) < most else None
         if exercise is not None and _is_within(level, exercise) and _trains(exercise, named):
             allowed.append(one)
-    return Suggestions(tuple(allowed or dict.fromkeys(_otherwise(name, tokens, find, own, level))))
+    allowed += _otherwise(name, tokens, find, own, level)
+    return Suggestions(tuple(dict.fromkeys(allowed))[:most])
 
 
 def _otherwise(
     name: str, tokens: list[NameToken], find: Lookup, own: Sequence[Bag], level: str
 ) -> Iterator[str]:
-    """What a name may mean with another word for its movement: a toss may be a throw or a pass."""
+    """What a name may mean with another word for its movement, else for its gear: a toss may be a throw."""
+    alike = GEAR if ALIKE.keys().isdisjoint(token.word for token in tokens) else ALIKE
     for token in tokens:
-        for word in ALIKE.get(token.word, ()):
+        for word in alike.get(token.word, ()):
             other = f"{name[: token.start]}{word}{name[token.end :]}"
             exercise = find(other)
             if exercise is not None and _is_within(level, exercise):
@@ -239,6 +249,11 @@ def _sharing(tokens: list[NameToken], own: Sequence[Bag]) -> list[str]:
     asked = set(likeliest)
     told = {word for word in asked if kind_of(word) not in (JOINING, FILLER)}
     leading = {movement} if movement else {word for word in told if kind_of(word) == LIFT}
+    unled = not leading
+    if unled and ALIKE.keys().isdisjoint(token.word for token in tokens):
+        # no lift is named: "GHD hold", "4-way band neck"
+        told = {word for word in told if kind_of(word) != FREE and not word.isdigit()}
+        leading = {word for word in likeliest if kind_of(word) == THING}
     opposite = _opposites(asked)
     best: dict[str, tuple[float, ...]] = {}
     bags = [bag for bag in own if not leading.isdisjoint(bag.words)]
@@ -248,6 +263,8 @@ def _sharing(tokens: list[NameToken], own: Sequence[Bag]) -> list[str]:
         shared = bag.words & told
         whole = bag.words in held
         if not (whole or 2 * len(shared) > len(told)) or not opposite.isdisjoint(bag.words):
+            continue
+        if unled and len(shared) < 2:
             continue
         if whole and any(bag.words < longer for longer in held):
             continue

@@ -21,12 +21,16 @@ def command() -> None:
     """
     import os
 
+    from . import compiled
+
+    compiled.use()
     code = main()
     for stream in (sys.stdout, sys.stderr):
         try:
             stream.flush()
         except (OSError, ValueError):  # nobody is left to read it
             code = code or NOT_DONE
+    compiled.keep()
     os._exit(code)
 
 

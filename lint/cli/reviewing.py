@@ -6,6 +6,7 @@ import sys
 from importlib import import_module
 
 from .. import reporters
+from ..engine.registry import has_foreign_rules
 from ..project.discovery import discovered
 from ..project.groups import grouped
 from ..project.results import Outcome, Verdict
@@ -122,7 +123,7 @@ class Run:
 
     def _workers(self, groups: list[Group], jobs: int | None) -> int:
         """How many processes share the work. What a team's own Python rules look at, nobody knows: one."""
-        if jobs == 1 or any(rule.foreign for rule in self.workspace.rules) or not sys.executable:
+        if jobs == 1 or has_foreign_rules() or not sys.executable:
             return 1
         size = sum(group.size for group in groups)
         if jobs is None:

@@ -14,7 +14,6 @@ from contextlib import suppress
 from threading import Condition, Thread
 
 from ..engine.run import Fault
-from .worker import serve
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -29,10 +28,14 @@ if TYPE_CHECKING:
     Batch = list[list[SourceFile]]
     """Groups of files."""
 
-BATCH = 60_000
-"""Bytes of files from which on a batch is large enough to be sent."""
+BATCH = 20_000
+"""Bytes of files from which on a batch is sent: so few that at the end nobody waits long for the last."""
 
-PROGRAM = "import sys; sys.path[:] = {path!r}; from {module} import serve; serve()"
+PROGRAM = """\
+import sys; sys.path[:] = {path!r}
+from {ours}.compiled import use; use()
+from {ours}.worker import serve; serve()
+"""
 
 TICK = 0.1
 """Seconds after which the main thread looks up, since some systems tell it of Ctrl-C only then."""
@@ -80,6 +83,7 @@ class Workers:
         self.job = job
         self.waiting: deque[Batch] = deque(_batches(groups))
         self.out = 0
+        self.at_work = 0
         self.state = Condition()
         self.processes: set[subprocess.Popen[bytes]] = set()
         self.failed: BaseException | None = None
@@ -90,12 +94,13 @@ class Workers:
     def run(self, number: int) -> None:
         """Has all groups reviewed. Whatever ends it, no worker is left behind."""
         threads = [Thread(target=self._work, daemon=True) for _ in range(min(number, len(self.waiting)))]
+        self.at_work = len(threads)
         try:
             for thread in threads:
                 thread.start()
-            while any(thread.is_alive() for thread in threads) or self.done:
+            while self.at_work or self.done:
                 with self.state:
-                    self.state.wait_for(lambda: self.done, TICK)
+                    self.state.wait_for(lambda: self.done or not self.at_work, TICK)
                 self._take_in()
             if self.failed is not None:
                 raise self.failed
@@ -144,6 +149,9 @@ class Workers:
         finally:
             if worker is not None:
                 worker.end()
+            with self.state:
+                self.at_work -= 1
+                self.state.notify_all()
 
     def _next(self) -> Batch | None:
         """The next batch. None where there is none, nor can come back from a worker that is lost."""
@@ -175,7 +183,7 @@ class _Worker:
 
     def __init__(self, workers: Workers) -> None:
         self.workers = workers
-        program = PROGRAM.format(path=sys.path, module=serve.__module__)
+        program = PROGRAM.format(path=sys.path, ours=__package__)
         try:
             self.process = subprocess.Popen(
                 [sys.executable, "-c", program],

@@ -159,9 +159,11 @@ class Calendar:
             lambda: self.counted(
                 session,
                 tuple(
-                    group
-                    for line in session.prescriptions
-                    for group in self.of_line(line, week, number, versions, time)
+                    [
+                        group
+                        for line in session.prescriptions
+                        for group in self.of_line(line, week, number, versions, time)
+                    ]
                 ),
             ),
         )
@@ -194,14 +196,14 @@ class Calendar:
         self, line: Prescription, week: int, number: int, versions: Versions, time: int
     ) -> tuple[SetGroup, ...]:
         """The groups of sets of a line. ``week`` is counted within the block, ``number`` in the programme."""
-        changes = tuple(one for one in versions if isinstance(one, tuple) and self.is_meant(one[0], line))
+        changes = tuple([one for one in versions if isinstance(one, tuple) and self.is_meant(one[0], line)])
         own = None
         if line.by_athlete:
             from ..model.by_athlete import values_of
 
             own = values_of(line, self.who)
-        groups = (self.group(line, work, number) for work in line.in_week(week, time, changes, own))
-        return tuple(group for group in groups if group is not None)
+        groups = [self.group(line, work, number) for work in line.in_week(week, time, changes, own)]
+        return tuple([group for group in groups if group is not None])
 
     def changes(self, block: Block, week: int) -> Iterator[tuple[ChangeOfLines, int]]:
         """What changes for all lines in a week, each with the weeks before the block that it counts.

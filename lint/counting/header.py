@@ -10,6 +10,7 @@ from .team_resources import NO_RESOURCES
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from datetime import date
+    from typing import Any
 
     from ..body.catalogue import Exercise
     from ..body.known import Known
@@ -59,6 +60,7 @@ class ProgrammeHeader:
         "rehabilitation",
         "resources",
         "starts",
+        "suggested",
         "today",
         "usual_place",
         "weeks",
@@ -81,6 +83,7 @@ class ProgrammeHeader:
     def take(self, programme: Programme) -> None:
         """Updates the header from a newer reading of the programme."""
         self.not_loaded: NotLoaded | None = None
+        self.suggested: dict[object, Any] = {}  # what `suggest` keeps
         self.name: str = programme.name
         self.place: Place = programme.place
         self.places: dict[str, Place] = programme.places

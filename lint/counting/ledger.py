@@ -43,7 +43,7 @@ class Ledger(Tally):
     ``slip``, since one of their values cannot be meant, count nowhere.
     """
 
-    __slots__ = ("_calendar", "_recalled", "_tallies", "header", "member", "programme", "weeks")
+    __slots__ = ("_calendar", "_judged", "_recalled", "_tallies", "header", "member", "programme", "weeks")
 
     def __init__(
         self,
@@ -77,6 +77,7 @@ class Ledger(Tally):
         self._calendar.slip = slip
         self.weeks: tuple[Week, ...] = tuple(self._calendar.weeks(programme))
         mark_peaks(self.weeks)
+        self._judged: dict[Week, Tally] = {}
         visits = tuple(visit for week in self.weeks for visit in week.visits)
         if visits != self.visits:
             for gone in set(self.visits).difference(visits):
@@ -96,7 +97,7 @@ class Ledger(Tally):
             session.prescriptions = ()
         self.weeks = ()
         super().__init__(())
-        del self._calendar, self._tallies, self._recalled
+        del self._calendar, self._judged, self._tallies, self._recalled
 
     def of_weeks(self, weeks: Iterable[Week]) -> Tally:
         """A tally of all visits of these weeks."""
@@ -189,6 +190,12 @@ class Ledger(Tally):
 
         Of a block in which other exercises come after some weeks, it is the weeks with the same ones.
         """
+        tally = self._judged.get(week)
+        if tally is None:
+            tally = self._judged[week] = self._judge_with(week)
+        return tally
+
+    def _judge_with(self, week: Week) -> Tally:
         if not week.is_peak:
             alike = self.with_same_exercises(week)
             return self.of_weeks(alike) if alike else self.of_rota(week.block)

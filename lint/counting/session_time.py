@@ -235,9 +235,10 @@ def work_time(work: Work, said: NameReading | None) -> Range:
 
 def set_time(work: Work, said: NameReading | None = None) -> Range | None:
     """Seconds of one set by its tempo, for one side; None if tempo or repetitions are not stated."""
-    reps = work.reps.a_set() if work.reps else None
-    stated = work.tempo is not None or (said is not None and bool(said.tempo))
-    return reps.by(_repetition(work, said)) if reps is not None and stated else None
+    if not work.reps or (work.tempo is None and (said is None or not said.tempo)):
+        return None
+    reps = work.reps.a_set()
+    return None if reps is None else reps.by(_repetition(work, said))
 
 
 def _repetition(work: Work, said: NameReading | None) -> Range:

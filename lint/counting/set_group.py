@@ -54,7 +54,6 @@ class SetGroup:
 
     - ``sets``: the number of work sets in one visit.
     - ``reps``: the repetitions of all these sets together; None if left open.
-    - ``slot``: ``heavy`` or ``light``; empty if no repetitions are stated.
     - ``exercise``: None if the exercise is unknown.
     - ``side``: ``left`` or ``right``; empty for both.
     - ``best``: the athlete's best lifts on file for the exercise.
@@ -65,6 +64,7 @@ class SetGroup:
         "_effort",
         "_hard",
         "_measured",
+        "_named",
         "best",
         "exercise",
         "meant",
@@ -73,7 +73,6 @@ class SetGroup:
         "reps",
         "sets",
         "side",
-        "slot",
         "work",
     )
 
@@ -94,10 +93,10 @@ class SetGroup:
         self.side = work.side if work.side in ("left", "right") else ""
         self.reps = work.reps.total(self.sets) if work.reps else None
         self.meant = True
-        self.slot = _slot(work)
         self._effort: Effort | None = None
         self._hard: bool | None = None
         self._measured: dict[str, float] | None = None
+        self._named: tuple[NameReading | None, ...] = ()
 
     def with_work(self, work: Work) -> SetGroup:
         """The same line with other values."""
@@ -105,15 +104,11 @@ class SetGroup:
 
     def count_nowhere(self) -> None:
         """Takes it out of every count, because it is no lift: it takes its time, and nothing is missing."""
-        self.exercise = None
-        self.sets = NOTHING
-        self.reps = None
+        self.exercise, self.sets, self.reps = None, NOTHING, None
 
     def take_out(self) -> None:
         """Takes it out of every count, because one of its values cannot be meant."""
-        self.meant = False
-        self.sets = NOTHING
-        self.reps = None
+        self.meant, self.sets, self.reps = False, NOTHING, None
 
     @property
     def is_done(self) -> bool:
@@ -124,6 +119,21 @@ class SetGroup:
     def name(self) -> str:
         """The exercise as the coach wrote it."""
         return self.work.exercise
+
+    @property
+    def slot(self) -> str:
+        """``heavy`` or ``light``; empty if no repetitions are stated."""
+        reps, load = self.work.reps.a_set() if self.work.reps else None, self.work.load
+        if reps is None and load is not None and load.kind == "rm":
+            reps = load.span
+        return "" if reps is None else "light" if reps.middle >= LIGHT_FROM else "heavy"
+
+    @property
+    def named(self) -> NameReading | None:
+        """What that name means with all that it says; None if the exercise is unknown."""
+        if not self._named:
+            self._named = (self.programme.known.reading(self.name),)
+        return self._named[0]
 
     @property
     def effort(self) -> Effort:
@@ -145,14 +155,12 @@ class SetGroup:
     @property
     def implement(self) -> str:
         """What is lifted: what the name states, else the exercise's own; "" if the exercise is unknown."""
-        reading = self.programme.known.reading(self.name)
-        return "" if reading is None else reading.implement
+        return self.named.implement if self.named else ""
 
     @property
     def seconds_said(self) -> NameReading | None:
         """The reading of its name, if that says how long a repetition or a hold takes."""
-        reading = self.programme.known.reading(self.name)
-        return reading if reading is not None and reading.says_seconds else None
+        return self.named if self.named and self.named.says_seconds else None
 
     @property
     def reserve(self) -> Range | None:
@@ -389,12 +397,3 @@ class SetGroup:
         """Whether the exercise is for one of these joint actions or patterns."""
         exercise = self.exercise
         return exercise is not None and not exercise.serves.isdisjoint(actions)
-
-
-def _slot(work: Work) -> str:
-    reps = work.reps.a_set() if work.reps else None
-    if reps is None and work.load is not None and work.load.kind == "rm":
-        reps = work.load.span
-    if reps is None:
-        return ""
-    return "light" if reps.middle >= LIGHT_FROM else "heavy"

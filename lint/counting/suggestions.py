@@ -109,8 +109,16 @@ def suggest(
     """The most common exercises that do what is wanted and suit the athlete.
 
     ``does`` says whether an exercise does it; ``kinds`` are the kinds of exercise that are looked at, by
-    default none that is fast: jumps and throws are for whom a coach knows.
+    default none that is fast: jumps and throws are for whom a coach knows. The header keeps the answer.
     """
+    asked = (does, tuple(kinds))
+    known: Suggestion | None = header.suggested.get(asked)
+    if known is None:
+        known = header.suggested[asked] = _suggest(header, does, kinds)
+    return known
+
+
+def _suggest(header: ProgrammeHeader, does: Callable[[Exercise], bool], kinds: Collection[str]) -> Suggestion:
     suits = Suits(header)
     names: list[str] = []
     obstacles: dict[str, str] = {}

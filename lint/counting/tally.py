@@ -23,6 +23,7 @@ from .credits import (
     is_in_complex,
     once_a_set,
     once_each,
+    served_by,
     trains,
 )
 from .session_time import CHANGE_OVER, PREPARATION, RAMP_UP, WARM_UP_SET, seconds_around, session_time
@@ -117,11 +118,17 @@ class Tally:
         With a test, the set must come from a group of sets that passes it.
         """
         indirect = INDIRECT_WEIGHT[count]
+        if test is None and indirect and area in catalogue.credited:
+            return area in self._once("brought", self._brought)
         return any(
             group.sets.high and (weight == 1.0 or indirect) and (test is None or test(group))
             for visit in self.visits
             for group, weight in visit.training(area)
         )
+
+    def _brought(self) -> set[str]:
+        """The areas that any set counts for, be it in part."""
+        return set().union(*[credits_of(lift) for lift in self.lifts() if not isinstance(lift, str)])
 
     def groups(self) -> list[str]:
         """The muscle groups that get any sets, direct or indirect, in the order of the body."""
@@ -132,12 +139,9 @@ class Tally:
         """The muscle groups whose hard sets come to ``least`` or more, by the high end of a range."""
         if self.one_sided:
             return [group for group in self.groups() if self.sets(group, count).high >= least]
-        weight, totals = INDIRECT_WEIGHT[count], self.totals(True)
-        return [
-            group
-            for group in catalogue.groups
-            if (total := totals.get(group)) is not None and counted(total, weight)[1] >= least
-        ]
+        weight, totals = INDIRECT_WEIGHT[count], self.totals(True).items()
+        enough = {group for group, (_, high, _, more) in totals if high + more * weight >= least}
+        return [group for group in catalogue.groups if group in enough] if enough else []
 
     def _groups(self) -> list[str]:
         got = set().union(*[visit.totals(False) for visit in self.visits])
@@ -152,24 +156,16 @@ class Tally:
         return found
 
     def _count_actions(self, actions: tuple[str, ...], hard: bool, side: str) -> Count:
-        serving = [
-            (visit, group)
-            for visit, group, serves in self._once("serving", self._serving)
-            if not serves.isdisjoint(actions)
-        ]
-        if serving and self.has_complexes:
+        entries = self.entries()
+        served = self._once("serving", lambda: served_by([group for _, group in entries]))
+        if served.keys().isdisjoint(actions):
+            return NO_SETS
+        serving = [entries[at] for at in sorted(set().union(*[served.get(one, ()) for one in actions]))]
+        if self.has_complexes:
             serving = [(visit, group) for visit in self.visits for group in visit.serving(actions)]
         if hard and serving:
             serving = [(visit, group) for visit, group in serving if group.hard]
         return self._in_full(serving, side) if serving else NO_SETS
-
-    def _serving(self) -> list[tuple[Visit, SetGroup, frozenset[str]]]:
-        """The groups of sets, each with the joint actions and patterns that its exercise is for."""
-        return [
-            (visit, group, group.exercise.serves)
-            for visit, group in self.entries()
-            if group.exercise is not None
-        ]
 
     def all_sets(self, *, hard: bool = False) -> Count:
         """Every work set, whatever it trains."""

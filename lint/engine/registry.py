@@ -12,6 +12,7 @@ rule is asked again at each review; any other only about what has changed.
 
 from __future__ import annotations
 
+from functools import cache
 from importlib import import_module
 
 TYPE_CHECKING = False
@@ -182,14 +183,25 @@ def rule(
 
 def all_rules() -> list[Rule]:
     """Every rule, by family and name; those of a team's own modules last, of whatever family."""
-    rules = import_module("...rules", __package__)
-    for module in rules.MODULES:
-        import_module(f"...rules.{module}", __package__)
-    order = {family: number for number, family in enumerate(rules.FAMILIES)}
+    order = _our_families()
     return sorted(
         _RULES.values(),
         key=lambda rule: (rule.foreign, order.get(rule.family, len(order)), rule.family, rule.name),
     )
+
+
+@cache
+def _our_families() -> dict[str, int]:
+    """The order of our families, once their rules are loaded."""
+    rules = import_module("...rules", __package__)
+    for module in rules.MODULES:
+        import_module(f"...rules.{module}", __package__)
+    return {family: number for number, family in enumerate(rules.FAMILIES)}
+
+
+def has_foreign_rules() -> bool:
+    """Whether a team's own Python module has been taken in."""
+    return any(rule.foreign for rule in _RULES.values())
 
 
 def load_module(name: str) -> None:

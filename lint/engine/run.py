@@ -93,42 +93,76 @@ class Hit:
         return self.but(draft=type(draft)(**values))
 
 
+class Choice:
+    """Targets by scope, and those among them that a rule is asked of: chosen once for all rules alike."""
+
+    __slots__ = ("_chosen", "_targets")
+
+    def __init__(self, targets: Mapping[str, list[Target]]) -> None:
+        self._targets = targets
+        self._chosen: dict[object, list[Target]] = {}
+
+    def of(self, rule: Rule) -> list[Target]:
+        """The targets that hold what a rule needs; none that cannot be meant, if it does not report these."""
+        there = self._targets[rule.scope]
+        judges = rule.scope == SCOPES["SetGroup"] and not rule.takes_out
+        if not there or not (judges or rule.needs):
+            return there
+        asked = (rule.scope, rule.needs, judges)
+        chosen = self._chosen.get(asked)
+        if chosen is None:
+            chosen = [
+                one
+                for one in there
+                if not (judges and _is_taken_out(one.unit)) and (not rule.needs or one.holds(rule.needs))
+            ]
+            self._chosen[asked] = chosen
+        return chosen
+
+
 class RunCache:
     """Which targets the rules found nothing on in the last run on a ledger: these are not run again.
 
     It holds for one set of rules and limits, and as long as all that stands outside sessions is the same.
     """
 
-    __slots__ = ("_hits", "_limits", "_new", "_seen")
+    __slots__ = ("_every", "_hits", "_limits", "_new", "_seen")
 
     def __init__(self) -> None:
         self._seen: list[object] = []
-        self._new: dict[str, dict[object, Target]] = {}
+        self._every = Choice({})
+        self._new: Choice | None = None
         self._hits: dict[str, list[object]] = {}
         self._limits: dict[tuple[str, str], Limits] = {}
 
     def start(self, targets: Mapping[str, list[Target]]) -> None:
         """Begins a run on the targets that there are now, by scope."""
         seen = set(self._seen)
-        self._new = {
-            scope: {one.key: one for one in several if one.key not in seen}
-            for scope, several in (targets if seen else {}).items()
-        }
+        self._every = Choice(targets)
+        self._new = None
+        if seen:
+            self._new = Choice(
+                {
+                    scope: list({one.key: one for one in several if one.key not in seen}.values())
+                    for scope, several in targets.items()
+                }
+            )
         self._seen = [one.key for several in targets.values() for one in several]
 
-    def to_run(self, rule: Rule, targets: list[Target]) -> Iterable[Target]:
+    def to_run(self, rule: Rule) -> list[Target]:
         """The targets to run a rule on, in order: those that are new, and those with a hit last time.
 
         All of them where the rule looks beyond its target, and where it is of a team's own module: nobody
         knows what that looks at.
         """
-        hits, new = self._hits.pop(rule.name, None), self._new.get(rule.scope)
-        if rule.beyond or rule.foreign or new is None:
-            return targets
+        hits, every = self._hits.pop(rule.name, None), self._every.of(rule)
+        if rule.beyond or rule.foreign or self._new is None:
+            return every
+        new = self._new.of(rule)
         if not hits:
-            return new.values()
-        found = set(hits)
-        return [one for one in targets if one.key in found or one.key in new]
+            return new
+        found = {*hits, *(one.key for one in new)}
+        return [one for one in every if one.key in found]
 
     def add_hit(self, rule: Rule, target: Target) -> None:
         """Notes that a rule has found something on a target."""
@@ -175,23 +209,22 @@ def run(
     cache = RunCache() if cache is None else cache
     hits: dict[tuple[object, ...], Hit] = {}
     faults: list[Fault] = []
-    targets = targets_of(subject)
-    cache.start(targets)
+    there = targets_of(subject)
+    cache.start(there)
     for rule in rules:
-        there = targets[rule.scope]
-        if not there:
+        targets = cache.to_run(rule) if there[rule.scope] else ()
+        if not targets:
             continue
         severity = severities.get(rule.name, rule.severity)
         situation: Situation | None = None
         further: tuple[object, ...] = ()
-        judges = rule.scope == SCOPES["SetGroup"] and not rule.takes_out
-        needs, check = rule.needs, partial(_in_time, rule.check) if rule.foreign else rule.check
-        for target in cache.to_run(rule, there):
-            if (needs and not target.holds(needs)) or (judges and _is_taken_out(target.unit)):
-                continue
-            weeks = target.weeks_but(rule.stands_back) if target.apart else target.weeks
-            if target.weeks and not weeks:
-                continue
+        check = partial(_in_time, rule.check) if rule.foreign else rule.check
+        for target in targets:
+            weeks = target.weeks
+            if target.apart and weeks:
+                weeks = target.weeks_but(rule.stands_back)
+                if not weeks:
+                    continue
             try:
                 if target.situation is not situation:
                     situation = target.situation
@@ -288,10 +321,10 @@ def _merged(known: Hit, hit: Hit, named: set[object] | None = None) -> Hit:
         is_worst = _badness(known) != _badness(hit) and (worse.is_worst or not worse.told)
     weeks = tuple(sorted({*known.weeks, *hit.weeks}))
     first, second = (hit, known) if worse is hit else (known, hit)
-    worse = worse.but(edits=(*first.edits, *second.edits))
+    edits = (*first.edits, *second.edits)
     if len(told) == len(weeks):
-        return worse.but(weeks=weeks, told=(), is_worst=False)
-    return worse.but(weeks=weeks, told=tuple(sorted(told)), is_worst=is_worst)
+        return worse.but(edits=edits, weeks=weeks, told=(), is_worst=False)
+    return worse.but(edits=edits, weeks=weeks, told=tuple(sorted(told)), is_worst=is_worst)
 
 
 def _badness(hit: Hit) -> tuple[int, float]:

@@ -93,9 +93,10 @@ class Load:
 
     @property
     def is_word(self) -> bool:
-        """Whether it is a word such as heavy, and no band or pin."""
+        """Whether it is a word such as heavy, and no band and no place on a machine."""
         low = self.words.lower()
-        return self.kind == "label" and not (low.startswith(("band ", "pin ")) or low.endswith(" band"))
+        is_band = low.startswith("band ") or low.endswith(("band", "bands"))
+        return self.kind == "label" and not (is_band or low[-1:].isdigit())
 
     @property
     def span(self) -> Range | None:
@@ -135,6 +136,9 @@ def number_or_range(value: object) -> Range | None:
 @lru_cache(maxsize=500)
 def in_order(words: str) -> str:
     """The words with the smaller number of every range first: ``8-5`` becomes ``5-8``."""
+    first, dash, last = words.partition("-")
+    if words.isascii() and (not dash or (first.isdecimal() and last.isdecimal())):
+        return f"{last}-{first}" if dash and float(first) > float(last) else words
     import re
 
     def turned(found: re.Match[str]) -> str:

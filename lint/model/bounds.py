@@ -68,27 +68,30 @@ def beyond(kind: str, value: object) -> str:
 
     ``kind`` is a key of a line, or rest, work, minutes, implement for a range in s, min and kg.
     """
+    if isinstance(value, Range):
+        return _most(value, *MOST[kind]) if kind in MOST else ""
     if isinstance(value, Load):
         return _load(value)
     if isinstance(value, tuple):
         longest = max((one for one in value if one is not None), default=0.0)
         return f"at most {MOST_TEMPO:g} s a part" if longest > MOST_TEMPO else ""
-    if not isinstance(value, Range):
-        timed = getattr(value, "timed", None)
-        return beyond("work", timed) if timed is not None else ""
-    if kind in ("sets", "rounds"):
-        return _most(value, MOST_SETS, f"numbers up to {MOST_SETS:g}")
-    if kind in ("rest", "hold"):
-        return _most(value, MOST_SECONDS["rest"], "60 min")
-    if kind == "work":
-        return _most(value, MOST_SECONDS["work"], "300 min")
-    if kind == "distance":
-        return _most(value, MOST_METRES, "200 km")
-    if kind in ("rir", "rpe"):
-        return _most(value, 10.0, "10")
-    if kind == "minutes":
-        return _most(value, MOST_MINUTES, "900 minutes")
-    return _most(value, MOST_IMPLEMENT, "500 kg, or 1102 lb") if kind == "implement" else ""
+    timed = getattr(value, "timed", None)
+    return beyond("work", timed) if timed is not None else ""
+
+
+MOST = {
+    "sets": (MOST_SETS, f"numbers up to {MOST_SETS:g}"),
+    "rounds": (MOST_SETS, f"numbers up to {MOST_SETS:g}"),
+    "rest": (MOST_SECONDS["rest"], "60 min"),
+    "hold": (MOST_SECONDS["rest"], "60 min"),
+    "work": (MOST_SECONDS["work"], "300 min"),
+    "distance": (MOST_METRES, "200 km"),
+    "rir": (10.0, "10"),
+    "rpe": (10.0, "10"),
+    "minutes": (MOST_MINUTES, "900 minutes"),
+    "implement": (MOST_IMPLEMENT, "500 kg, or 1102 lb"),
+}
+"""The most that a range may come to by kind, and how that is said."""
 
 
 def _most(value: Range, most: float, words: str) -> str:

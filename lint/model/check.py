@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from ..findings.finding import Edit, Finding
 from ..schemas.fast_check import fits
+from ..syntax.tree import Mapping
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -24,8 +25,15 @@ def checked(reading: Reading, schema: str) -> list[Finding]:
 
         found += explain(reading.root, schema)
     if not any(finding.severity == "error" for finding in reading.findings):
-        found += [_unused(anchor) for anchor in reading.anchors if not anchor.used]
+        found += [_unused(one) for one in reading.anchors if not one.used and _is_shared(one, reading)]
     return found
+
+
+def _is_shared(anchor: Anchor, reading: Reading) -> bool:
+    """Whether an anchor stands under `shared`, where parts do nothing until they are used elsewhere."""
+    entries = reading.root.entries if isinstance(reading.root, Mapping) else {}
+    shared = entries.get("shared")
+    return shared is not None and shared.value.start <= anchor.place.start < shared.value.end
 
 
 def further(known: list[Finding], meant: list[Finding]) -> list[Finding]:

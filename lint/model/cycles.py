@@ -247,16 +247,22 @@ def _report_end(reader: CycleReader, again: LocatedNode, base: Slice, number: in
     )
 
 
-def part_of_sets(reader: CycleReader, at: LocatedNode, before: Sequence[Slice]) -> object:
-    """``half``, ``x 2/3``: so much of the sets of the weeks before; None where there are none."""
-    change = change_of("sets", at.words)
-    if before and change is not None:
-        return changed("sets", max(before, key=lambda one: one.last).value, change)
+def changed_from_before(reader: CycleReader, key: str, at: LocatedNode, before: Sequence[Slice]) -> object:
+    """``half``, ``x 2/3``, ``-1``: what a value by week comes to, from the last weeks before it that state
+    one of their own; None where there are none, or where it comes to nothing.
+    """
+    change = change_of(key, at.words)
+    stated = [one for one in before if change_of(key, one.place.excerpt) is None]
+    if stated and change is not None:
+        found = changed(key, max(stated, key=lambda one: one.last).value, change)
+        if found is not None:
+            return found
+    why = "comes to none" if stated else "has no weeks before it to be a part of"
     reader.report(
         "value-unreadable",
         at.place,
-        f"`sets: {at.words}` has no weeks before it to be a part of.",
-        change="Write the number of sets.",
+        f"`{key}: {at.words}` {why}.",
+        change=f"Write the number{' of sets' if key == 'sets' else ''}.",
     )
     return None
 

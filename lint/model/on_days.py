@@ -29,9 +29,9 @@ class OnDays:
         return self.by_week.get(week, ((), {}))[0] if self.by_week else self.days
 
     def is_moved(self, week: int, day: int) -> bool:
-        """Whether a day of a week of its block is one that most of its other weeks do not have."""
-        others = [days for number, (days, _) in self.by_week.items() if number != week and days]
-        return bool(others) and 2 * sum(day in days for days in others) < len(others)
+        """Whether a day of a week of its block is one that it has in less than half of its weeks."""
+        held = [days for days, _ in self.by_week.values() if days]
+        return bool(self.days_in(week)) and 2 * sum(day in days for days in held) < len(held)
 
     def hour(self, week: int, day: int) -> float | None:
         """The hour at which it begins on a day of a week of its block; None where none is written."""

@@ -24,6 +24,7 @@ from .values import (
     terms_of,
     text_of,
 )
+from .weeks import covering
 from .weeks import weeks as weeks_of
 
 TYPE_CHECKING = False
@@ -44,25 +45,30 @@ if TYPE_CHECKING:
 _DIGITS = frozenset("0123456789")
 """Names with a figure are looked at more closely: sets and repetitions may stand in them."""
 
-_SAID_ONCE = (
-    "every",
-    "for",
-    "rest after",
-    "warm-up sets",
-    "note",
-    "cue",
-    "stop when",
-    "cluster rest",
-    "velocity loss",
-    "working best",
-    "method",
-    "or",
-    "progression",
+_SAID_ONCE = frozenset(
+    {
+        "every",
+        "for",
+        "rest after",
+        "warm-up sets",
+        "note",
+        "cue",
+        "stop when",
+        "cluster rest",
+        "velocity loss",
+        "working best",
+        "method",
+        "or",
+        "progression",
+    }
 )
 """Keys of what a line says once, for all its weeks; most lines have none of them."""
 
 _RANGES = frozenset({"sets", "rounds", "reps", "load", "rir", "rpe", "rest", "hold", "distance", "velocity"})
 """Keys whose values may be ranges."""
+
+_CHANGES = ("h", "H", "x", "X", "\u00d7", "-", "\u2212")
+"""How sets begin that are told by what stood before: half, x 2/3, -1."""
 
 
 def pairing(kind: str, at: LocatedNode, reader: Reader) -> Pairing:
@@ -117,7 +123,7 @@ class LineReader(Reader):
                 rounds_at_odds(self, own["sets"], sets)
             own["sets"] = sets
         line = Prescription(place_of(at, self.named_by), order, self._groups(at, own))
-        if self.warm_up is not None or at.among(_SAID_ONCE):
+        if self.warm_up is not None or not _SAID_ONCE.isdisjoint(at.keys()):
             self.state(line, at)
             line.cluster_rest = self.duration(at.get("cluster rest"))
             loss = at.get("velocity loss")
@@ -240,7 +246,9 @@ class LineReader(Reader):
             if plain == "none" and key in NONE:
                 continue
             value = read(plain)
-            if is_bounded and (takes := beyond(key, value)):
+            if key != "load" and part.words[:1] in ("+", "-"):
+                value = self._otherwise(key, first, last, part, value, slices)
+            elif is_bounded and (takes := beyond(key, value)):
                 self.beyond(part, takes)
                 value = None
             elif value is None or (key == "load" and getattr(value, "kind", "") == "change"):
@@ -271,10 +279,11 @@ class LineReader(Reader):
 
             return each_side(self, key, first, last, part)
         value = quantities.OTHERWISE[key](part.plain) if key in quantities.OTHERWISE else None
-        if value is None and key == "sets" and part.words[:1] in ("h", "H", "x", "X", "\u00d7"):
-            from .cycles import part_of_sets
+        signed = part.words[:1] in ("+", "-") and isinstance(part.plain, (int, float))
+        if signed or (value is None and key == "sets" and part.words[:1] in _CHANGES):
+            from .cycles import changed_from_before
 
-            return part_of_sets(self, part, [one for one in before if one.last < first])
+            return changed_from_before(self, key, part, [one for one in before if one.last < first])
         if value is not None and "/" in str(value):
             from .two_readings import check_listed
 
@@ -320,6 +329,8 @@ class LineReader(Reader):
             if len(self.spans) > 1:
                 return [(first, last, at) for first, last in self.spans]
             return [(*self.spans[0], at)]
+        if self.spans == ((1, weeks),) and (whole := covering(tuple(at.node.entries), weeks)):
+            return [(first, last, part) for key, first, last in whole if (part := at.get(key)) is not None]
         parts: list[tuple[int, int, LocatedNode]] = []
         taken: dict[int, str] = {}
         for week_key, place, value in at.pairs():
@@ -328,7 +339,8 @@ class LineReader(Reader):
                 self._check_direction(place, week_key)
             for first, last in spans:
                 own = range(first, min(last, weeks) + 1)
-                if twice := [week for week in own if week in taken]:
+                if not taken.keys().isdisjoint(own):
+                    twice = [week for week in own if week in taken]
                     self.report(
                         "weeks-overlap",
                         place,

@@ -107,10 +107,15 @@ class Work:
     velocity: Range | None
 
     def __init__(self, values: dict[str, Slice], readable: bool) -> None:
-        self.places = {key: held.place for key, held in values.items()}
+        self.places: dict[str, Place] = {}
         self.readable = readable
-        for key, empty in HELD_KEYS.items():
-            setattr(self, key, values[key].value if key in values else empty)
+        self.exercise = self.side = ""
+        self.sets = self.reps = self.load = self.rir = self.rpe = self.rest = None
+        self.tempo = self.hold = self.timed = self.distance = self.velocity = None
+        for key, held in values.items():
+            self.places[key] = held.place
+            if key in HELD_KEYS:
+                setattr(self, key, held.value)
 
     def with_values(self, values: dict[str, Slice]) -> Work:
         """A copy in which these values replace its own."""
@@ -139,9 +144,8 @@ WORK_KEYS = (
 )
 """Keys of a prescription whose values may differ by week, or by group of sets."""
 
-HELD_KEYS = {**dict.fromkeys((*WORK_KEYS, "timed")), "exercise": "", "side": ""}
-"""The same, and ``timed``: seconds of a set that goes by the clock, written as its repetitions. Each with
-what stands for nothing written."""
+HELD_KEYS = frozenset({*WORK_KEYS, "timed"})
+"""The same, and ``timed``: seconds of a set that goes by the clock, written as its repetitions."""
 
 
 class Prescription:
@@ -228,12 +232,12 @@ class Prescription:
         works: list[Work] = []
         is_done = self.only_in is None or week in self.only_in
         for group in (groups or self.groups) if is_done else ():
-            values = {}
-            for key, slices in group.items():
-                for held in slices:
-                    if held.first <= (time if held.by_visit else week) <= held.last:
-                        values[key] = held
-                        break
+            values = {
+                key: held
+                for key, slices in group.items()
+                for held in slices[::-1]  # where two hold, the first does
+                if held.first <= (time if held.by_visit else week) <= held.last
+            }
             for change, before in changes if "exercise" in values else ():
                 values = change.applied(self, values, group, before)
             if "exercise" in values:

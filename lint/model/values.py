@@ -30,18 +30,19 @@ MOST_WEEKS = 104
 @cache
 def _known_keys() -> frozenset[str]:
     """The keys of all that a programme may hold."""
-    from ...schema import load
+    from ...schema import tested
 
-    schema = load("programme")
+    schema = tested("programme")
     kinds = (schema, *schema["$defs"].values())
     return frozenset(key for kind in kinds for key in kind.get("properties", ()))
 
 
 def misspelt(at: LocatedNode, several: tuple[str, ...]) -> set[str]:
     """Which of several keys a group may hold under a misspelt one."""
-    strange = at.keys() - _known_keys()
-    if not strange:
+    known, node = _known_keys(), at.node
+    if isinstance(node, Mapping) and known.issuperset(node.entries):
         return set()
+    strange = at.keys() - known
     from ..schemas.slips import nearest
 
     return {meant for key in strange if (meant := nearest(key, several)) and meant not in at}

@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from functools import lru_cache
 
+from .amounts import in_order
 from .quantities import spelt
 from .sessions import WEEKDAYS
 
@@ -31,6 +32,19 @@ def _plain_weeks(key: str) -> tuple[tuple[int, int], ...] | None:
             return None
         spans.append((min(one, other), max(one, other)))
     return tuple(spans)
+
+
+@lru_cache(maxsize=500)
+def covering(keys: tuple[str, ...], last: int) -> tuple[tuple[str, int, int], ...]:
+    """Each key with its first and last week, where all together hold every week from 1 to ``last`` once.
+
+    Empty where they do not, or where a key is no run of weeks or runs backwards: then that is to be told.
+    """
+    spans = tuple((key, first, end) for key in keys for first, end in weeks(key))
+    if any(end > last for _, _, end in spans) or not all(weeks(key) and in_order(key) == key for key in keys):
+        return ()
+    held = sorted(week for _, first, end in spans for week in range(first, end + 1))
+    return spans if held == list(range(1, last + 1)) else ()
 
 
 def weekday(word: str) -> str | None:

@@ -43,9 +43,11 @@ class KnownApart:
     def remarks(self) -> list[FileReview]:
         """What is wrong with the records: each that something is to be said of, as one more file."""
         found = []
-        names = [rule.name for rule in self._workspace.rules]
         for root, record in self._records.items():
-            findings = [*record.broken, *record.stale(self._judged[root], root, names)]
+            findings = [*record.broken]
+            if record.has_left:
+                names = [rule.name for rule in self._workspace.rules]
+                findings += record.stale(self._judged[root], root, names)
             if record.form != FORM and not record.broken:
                 findings.append(self._without_sizes(root))
             if findings:

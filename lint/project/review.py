@@ -26,7 +26,7 @@ if TYPE_CHECKING:
     from datetime import date
 
     from ..counting.ledger import Ledger
-    from ..counting.set_group import Slip
+    from ..counting.set_group import SetGroup, Slip
     from ..engine.registry import Rule
     from ..engine.run import Hit
     from ..findings.finding import Finding
@@ -229,11 +229,15 @@ def _slip(judges: list[Rule], choices: Choices, waivers: list[Waiver]) -> Slip:
         (rule.check, choices.limits(rule), [one.covers for one in waivers if one.rule == rule.name])
         for rule in judges
     ]
-    return lambda group: any(
-        not any(covers(draft) for covers in waived)
-        for check, limits, waived in tests
-        for draft in check(group, limits)
-    )
+
+    def is_slip(group: SetGroup) -> bool:
+        for check, limits, waived in tests:
+            for draft in check(group, limits):
+                if not any(covers(draft) for covers in waived):
+                    return True
+        return False
+
+    return is_slip
 
 
 def _unreviewed_ledgers(workspace: Workspace, file: SourceFile) -> list[Ledger]:

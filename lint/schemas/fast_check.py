@@ -45,7 +45,7 @@ def fits(schema_name: str) -> Test:
     True means that the data are valid. False means only that the jsonschema library has to be asked.
     """
     if schema_name not in _tests:
-        _tests[schema_name] = compiled(schemas.load(schema_name))
+        _tests[schema_name] = compiled(schemas.tested(schema_name))
     return _tests[schema_name]
 
 

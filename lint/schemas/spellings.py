@@ -1,7 +1,7 @@
 """Spellings of quantities that have one meaning -> the plain spelling, the one that the schema describes.
 
 The one source of truth for how a quantity may be spelt. `pattern` gives the pattern that the schemas hold:
-`tests/write_spellings.py` writes it there, so that every validator takes what the reader takes. All patterns
+`tests/write_schemas.py` writes it there, so that every validator takes what the reader takes. All patterns
 keep to what the regular expressions of Python and of JavaScript share.
 """
 
@@ -166,6 +166,7 @@ _OTHER = {
 """Each quantity's other spellings, of one meaning each: a pattern for the whole of the words."""
 _OTHER["setsOfWeek"] = (
     f"0|{_OTHER['sets']}|{_any_case('half')}|[xX\u00d7] ?(?:0?[.,](?:[1-9][0-9]?|0[1-9])|[1-9]/[1-9])"
+    f"|[-\u2212] ?[1-9](?: {_any_case('sets?')})?"
 )
 _OTHER["workingBest"] = f"(?:[1-9][0-9](?:[.,][0-9])?|100) ?{_PERCENT}"
 _OTHER["time"] = _OTHER["rest"]
@@ -364,8 +365,8 @@ def _effort(words: str) -> str:
 
 
 def _sets(words: str) -> str:
-    if words[0] in "hHxX\u00d7":
-        return words.lower().replace("\u00d7", "x").replace(",", ".")
+    if words[0] in "hHxX\u00d7-\u2212":
+        return words.lower().replace("\u00d7", "x").replace("\u2212", "-").replace(",", ".")
     pair = sets_of_reps(words)
     return _quantity(words) if pair is None else " sets of ".join(pair)
 

@@ -7,7 +7,6 @@ much was found. What cannot be read or meant is never on record: behind it, anyt
 
 from __future__ import annotations
 
-import json
 import os
 import re
 
@@ -189,6 +188,11 @@ class Record:
                 return True
         return False
 
+    @property
+    def has_left(self) -> bool:
+        """Whether an entry stands for no finding yet."""
+        return any(self._left.values())
+
     def stale(self, files: Iterable[str], root: str, rules: Iterable[str]) -> Iterator[Finding]:
         """A note for each entry that nothing was found for, of these files, all of them reviewed by now.
 
@@ -301,6 +305,8 @@ def files_on_record(data: bytes) -> dict[str, list[str]] | None:
     """What the bytes of a record say of each file, by its path; None where they are no record."""
     if not data:
         return {}
+    import json
+
     try:
         found: dict[str, list[str]] = {}
         for entry in json.loads(data)["known"]:
@@ -318,6 +324,8 @@ def record_text(entries: Iterable[dict[str, Any]]) -> str:
 
 def _line(entry: dict[str, Any]) -> str:
     """An entry as JSON that is YAML, too: what does not print is given by its number."""
+    import json
+
     line = json.dumps(entry, ensure_ascii=False, allow_nan=False)
     return "".join(
         char if char.isprintable() or ord(char) > 0xFFFF else f"\\u{ord(char):04x}" for char in line

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from ..body import catalogue
 from ..body.catalogue import PATTERNS
+from ..body.names import without_side
 from ..counting.credits import FRACTIONAL
 from ..engine.registry import Rule
 from ..findings.finding import found
@@ -28,8 +29,8 @@ def is_action(name: str) -> bool:
 
 
 def is_known(name: str) -> bool:
-    """Whether weekly sets can be counted for a name: an area, a joint action or a pattern."""
-    return is_action(name) or catalogue.area(name) is not None
+    """Whether weekly sets can be counted for a name: an area of both sides, a joint action or a pattern."""
+    return is_action(name) or (catalogue.area(name) is not None and not without_side(name))
 
 
 def near(name: str) -> list[str]:

@@ -64,6 +64,7 @@ NEW_RULES: dict[str, tuple[str, ...]] = {
         "read-two-ways",
         "restriction-weeks-beyond",
         "sets-not-read",
+        "table-cell-differs",
         "times-clash",
         "week-out-of-line",
         "week-pasted",

@@ -6,6 +6,7 @@ import os
 
 from ..body import catalogue
 from ..body.known import Known
+from ..body.names import without_side
 from ..counting.credits import INDIRECT_WEIGHT
 from ..counting.team_resources import TeamResources
 from ..findings.finding import SEVERITIES, Edit, Finding, Related
@@ -275,9 +276,11 @@ class _SettingsReader:
 
     def is_group(self, name: str, at: Node) -> bool:
         """Whether a name is that of an area of the body; says so where it is none."""
-        if catalogue.area(name) is None:
+        if catalogue.area(name) is None or without_side(name):
+            from ..body.near_areas import nearest_areas
+
             counted = f"`{name}` is no muscle group that is known."
-            self.say("area-unknown", at, counted, catalogue.nearest_areas(name))
+            self.say("area-unknown", at, counted, nearest_areas(name))
             return False
         return True
 

@@ -9,6 +9,7 @@ import pytest
 from spotline.lint.body import build, built, catalogue
 from spotline.lint.body.known import CATALOGUE
 from spotline.lint.body.names import fold
+from spotline.lint.body.near_areas import nearest_areas
 from spotline.lint.body.nearest import nearest
 from spotline.tests.steps import steps
 
@@ -171,8 +172,8 @@ def test_wide_areas():
     assert "erector spinae" in trunk
     for name in catalogue.area_names():
         assert catalogue.area(name), name
-    assert catalogue.nearest_areas("hamstrigns") == ["hamstrings"]
-    assert catalogue.nearest_areas("quadz") == ["quadriceps"]
+    assert nearest_areas("hamstrigns") == ["hamstrings"]
+    assert nearest_areas("quadz") == ["quadriceps"]
 
 
 def test_seven_regions_and_the_neck():

@@ -357,6 +357,30 @@ KINDS = [
     ("Chin-up lowers", "negative chin-up"),
     ("Leg lower", "leg lowering"),
     ("Nordic curl", "Nordic curl"),
+    # what a lift is done on makes another one
+    ("tuck hold on bars", "tuck hold on bars"),
+    ("tuck hold on wall", "-"),
+    ("tuck hold, wall", "-"),
+    ("hollow hold on the wall", "-"),
+    ("bench press on floor", "-"),
+    ("bench dip on floor", "-"),
+    ("push-up on bars", "-"),
+    ("dumbbell fly on floor", "dumbbell floor fly"),
+    ("dead bug on bed", "dead bug"),
+    ("split squat with hand on wall", "split squat"),
+    ("glute bridge, feet on wall", "glute bridge"),
+    # a time alone is no rowing
+    ("1 min rest", "-"),
+    ("5 min easy", "-"),
+    ("Row 5 min easy", "rowing ergometer"),
+    # and what says the contrary
+    ("incline press, flat", "-"),
+    ("sumo deadlift, conventional", "-"),
+    ("close-grip bench press wide stance", "close-grip bench press"),
+    # feet up on something, or in the air
+    ("inverted row, feet up", "feet-elevated inverted row"),
+    ("push-up with feet up and band", "decline push-up"),
+    ("bench press feet up", "feet-up bench press"),
 ]
 
 
@@ -745,6 +769,33 @@ def test_every_word_of_the_catalogue_has_a_kind() -> None:
 def test_the_right_lift_is_offered_first(name: str, first: str) -> None:
     assert CATALOGUE.exercise(name) is None
     assert CATALOGUE.nearest(name)[0] == first
+
+
+@pytest.mark.parametrize(
+    ("name", "offered"),
+    [
+        ("GHD hold", "back extension hold"),
+        ("4-way band neck", "band neck flexion"),
+        ("bar row", "inverted row"),
+        ("bar row", "bent-over row"),
+        ("weight curl", "dumbbell curl"),
+        ("wall hold", "wall sit"),
+        ("tuck hold on wall", "tuck hold on bars"),
+        ("bench press on floor", "floor press"),
+    ],
+)
+def test_a_half_known_name_is_offered_what_it_may_be(name: str, offered: str) -> None:
+    assert CATALOGUE.exercise(name) is None
+    suggested = CATALOGUE.suggestions(name)
+    assert offered in suggested.names
+    assert not suggested.slip
+
+
+def test_a_band_that_is_the_only_load_is_what_is_taken_in_hand() -> None:
+    for name, implement in (("decline push-up with a band", "band"), ("bench press with bands", "barbell")):
+        reading = CATALOGUE.reading(name)
+        assert reading is not None
+        assert reading.implement == implement
 
 
 @pytest.mark.parametrize("name", ["triceps row zigzag", "calf fly zigzag", "hamstring press zigzag"])

@@ -49,7 +49,7 @@ def test_it_is_read_and_said(written, words, programme):
         (
             "{add: 2.5 kg, up to: a lot}",
             "value-unreadable",
-            "Write it like `2.5 kg`, `5 %`, `1 rep` or `1 set`, or say it in a `note`.",
+            "Write it like `2.5 kg`, `1 rep`, `1 pin` or `next weight`, or say it in a `note`.",
         ),
     ],
 )

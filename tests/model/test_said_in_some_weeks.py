@@ -83,6 +83,12 @@ def test_what_is_counted_needs_a_value_in_every_week(line, told):
         ("{4: half, other: 4}", ["4", "4", "4", "2"]),
         ("{2: half, 4: 1, other: 3}", ["3", "2", "3", "1"]),
         ("{other: 6, 3: x 0.5}", ["6", "6", "3", "6"]),
+        ("{4: -1, other: 3}", ["3", "3", "3", "2"]),
+        ("{2: +1, other: 3}", ["3", "4", "3", "3"]),
+        ("{2: -2 sets, other: 3}", ["3", "1", "3", "3"]),
+        ("{3: half, 4: half, other: 4}", ["4", "4", "2", "2"]),  # each of what the coach stated last
+        ("{2: half, 3: 6, 4: half, other: 4}", ["4", "2", "6", "3"]),
+        ("{3-4: -1, 2: half, other: 4}", ["4", "2", "3", "3"]),
     ],
 )
 def test_a_part_of_the_sets_is_one_of_those_before_it_wherever_they_stand(sets, values, ledgers):
@@ -91,10 +97,24 @@ def test_a_part_of_the_sets_is_one_of_those_before_it_wherever_they_stand(sets, 
     assert of_squat(ledger, "sets") == values
 
 
-def test_half_of_nothing_before_it_is_told(told):
-    assert [one.rule for one in told(text().replace("sets: 3", "sets: {1: half, other: 4}", 1))] == [
-        "value-unreadable"
-    ]
+@pytest.mark.parametrize(
+    ("sets", "said"),
+    [
+        ("{1: half, other: 4}", "`sets: half` has no weeks before it to be a part of."),
+        ("{1: -1, other: 4}", "`sets: -1` has no weeks before it to be a part of."),
+        ("{2: -4, other: 4}", "`sets: -4` comes to none."),
+        ("+3", "`sets: +3` has no weeks before it to be a part of."),
+    ],
+)
+def test_a_part_of_nothing_is_told(sets, said, told):
+    (one,) = told(text().replace("sets: 3", f"sets: {sets}", 1))
+    assert (one.rule, one.counted, one.change) == ("value-unreadable", said, "Write the number of sets.")
+
+
+def test_a_number_with_a_plus_is_added_to_what_stood_before(ledgers):
+    (ledger,) = ledgers(text().replace("reps: 5", "reps: {3: +2, other: 5}", 1))
+    slices = sorted(of_line(ledger, "groups")[0][0]["reps"], key=lambda one: one.first)
+    assert [str(one.value.a_set()) for one in slices] == ["5", "5", "7", "5"]
 
 
 @pytest.mark.parametrize(("key", "value"), [("load", "80 %"), ("rir", "2"), ("rest", "2 min")])

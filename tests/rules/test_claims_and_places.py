@@ -83,8 +83,8 @@ class TestWordsAndLines:
         ("extensions", "curls", "weeks", "numbers"),
         [
             ("{1-2: 6, 3-8: 10}", "{1-2: 6, 3-8: 5}", tuple(range(3, 9)), (10, 5)),
-            ("{1-2: 4, 3-8: 12}", "{1-2: 2, 3-8: 6}", tuple(range(1, 9)), (12, 6)),  # the fullest is told
-            ("{1-7: 6, 8: 10}", "{1-7: 6, 8: 5}", (8,), (10, 5)),
+            ("{1-2: 6, 3-8: 12}", "{1-2: 3, 3-8: 6}", tuple(range(1, 9)), (12, 6)),  # the fullest is told
+            ("{1-4: 6, 5-8: 10}", "{1-4: 6, 5-8: 5}", (5, 6, 7, 8), (10, 5)),
         ],
     )
     def test_the_numbers_are_those_of_the_weeks_that_are_said(

@@ -312,3 +312,163 @@ class TestASquadOfJuniors:
         review = reviewed(text, files, every=True)
         told = [one for file in review.files for one in file.findings if one.rule == "junior-unsupervised"]
         assert [one.athletes for one in told] == [names]
+
+
+class TestWhatStandsBesideALine:
+    """What coaches note beside a line answers a restriction; each beside the nearest that does not."""
+
+    HEAD = "athlete: {name: Ida, protect: [{movement: %s, advised by: physiotherapist}]}"
+
+    @pytest.mark.parametrize(
+        ("movement", "line", "told"),
+        [
+            ("arm above shoulder height", "wall slide, note: to shoulder height", 0),
+            ("arm above shoulder height", "wall slide, note: slowly", 1),
+            ("deep knee bend", "leg press, note: seat back so the knee stays at 90 or more", 0),
+            ("deep knee bend", "leg press, note: seat back", 1),
+            ("weight through the left hand", "dumbbell Romanian deadlift, note: R hand DB only", 0),
+            ("weight through the left hand", "dumbbell Romanian deadlift, note: slowly", 1),
+            ("pull-ups", "pull-up, note: Ida takes the band", 0),
+            ("pull-ups", "pull-up, note: Bea takes the band", 1),
+            ("overhead loading", "handstand hold, hold: 15 s", 1),
+            ("overhead loading", "dead hang, hold: 15 s", 0),
+        ],
+    )
+    def test_an_answer(self, findings: Findings, week: Text, movement: str, line: str, told: int) -> None:
+        text = week({"Gym": [f"{line}, sets: 3"]}, self.HEAD % movement)
+        assert len(findings(text, "protected-area-loaded")) == told
+
+
+class TestDaysMovedForOnce:
+    RULE = "days-more-than-athlete"
+    HEAD = "starts: 2026-01-05\nweeks: 4\nathlete: {name: Ida, days: [monday, saturday]}"
+
+    @pytest.mark.parametrize(
+        ("day", "told"),
+        [
+            ("{4: sunday, other: saturday}", 0),
+            ("{3-4: sunday, other: saturday}", 1),  # half of the weeks
+            ("sunday", 1),
+        ],
+    )
+    def test_a_session_that_is_moved(self, findings: Findings, day: str, told: int) -> None:
+        text = (
+            f"programme: T\n{self.HEAD}\nsessions:\n  - session: Gym\n    day: {day}\n"
+            "    exercises: [{exercise: leg press, sets: 3}]\n"
+        )
+        assert len(findings(text, self.RULE)) == told
+
+    @pytest.mark.parametrize(("weeks", "told"), [("2", 0), ("1-2", 1), ("1-4", 1)])
+    def test_a_session_of_few_weeks(self, findings: Findings, weeks: str, told: int) -> None:
+        text = (
+            f"programme: T\n{self.HEAD}\nsessions:\n  - session: Gym\n    day: monday\n"
+            "    exercises: [{exercise: leg press, sets: 3}]\n  - session: Home\n    day: thursday\n"
+            f"    in weeks: {weeks}\n    exercises: [{{exercise: push-up, sets: 3}}]\n"
+        )
+        assert len(findings(text, self.RULE)) == told
+
+
+class TestWhatAnotherAimLeavesOut:
+    """Coverage of muscles one by one is for those who train for muscle, or do not say what for."""
+
+    LEGS = ("back squat, sets: 3, reps: 8", "leg press, sets: 3, reps: 8")
+
+    @pytest.mark.parametrize(
+        ("head", "told"),
+        [
+            ("athlete: {name: Ida}", 1),
+            ("athlete: {name: Ida, sport: rowing}", 0),
+            ("athlete: {name: Ida, sport: rowing}\ngoal: hypertrophy", 1),
+            ("athlete: {name: Ida, sport: rowing}\nfocus: [hamstrings]", 1),
+            ("athlete: {name: Ida, age: 17}", 0),
+            ("athlete: {name: Ida, age: 18}", 1),
+            ("phase: return", 0),
+            ("starts: 2026-01-05\nevents: [{date: 2026-03-01, event: race}]", 0),
+        ],
+    )
+    def test_a_missing_curl(self, findings: Findings, week: Text, head: str, told: int) -> None:
+        assert len(findings(week({"Gym": [*self.LEGS]}, head), "knee-flexion-missing")) == told
+
+    @pytest.mark.parametrize(("spared", "told"), [("deadlifting", 0), ("overhead pressing", 1)])
+    def test_a_hinge_that_is_spared_is_not_missing(
+        self, findings: Findings, week: Text, spared: str, told: int
+    ) -> None:
+        head = f"athlete: {{name: Ida, protect: [{{movement: {spared}, advised by: physiotherapist}}]}}"
+        lines = ["back squat, sets: 3, reps: 8", "leg press, sets: 3, reps: 8", "leg curl, sets: 3, reps: 8"]
+        assert len(findings(week({"Gym": lines}, head), "hip-hinge-missing")) == told
+
+
+class TestTableCellDiffers:
+    """Common practice, no source."""
+
+    RULE = "table-cell-differs"
+    SAME = "{1: 70 %, 2: 75 %, 3: 80 %, 4: 72.5 %, 5: 77.5 %}"
+
+    def text(self, week: Text, *loads: str, weeks: int = 5) -> str:
+        lifts = ("back squat", "bench press", "deadlift", "overhead press")
+        lines = [f"{lift}, sets: 4, reps: 4, load: {load}" for lift, load in zip(lifts, loads, strict=False)]
+        return week({"Gym": lines}, f"weeks: {weeks}")
+
+    def test_the_words(self, findings: Findings, week: Text) -> None:
+        odd = self.SAME.replace("4: 72.5 %", "4: 82.5 %")
+        (finding,) = findings(self.text(week, self.SAME, odd, self.SAME), self.RULE)
+        assert (finding.severity, finding.weeks, finding.place.excerpt) == ("warning", (4,), "82.5 %")
+        assert finding.counted == (
+            "bench press at 82.5 %; back squat and deadlift, alike in all other weeks, hold 72.5 %."
+        )
+        assert finding.change == "If it is a slip, write 72.5 %."
+
+    @pytest.mark.parametrize(
+        ("loads", "told"),
+        [
+            ((SAME, SAME.replace("4: 72.5", "4: 77.5"), SAME), 1),
+            ((SAME, SAME.replace("4: 72.5", "4: 77"), SAME), 0),  # 4.5 apart
+            ((SAME, SAME.replace("4: 72.5", "4: 82.5")), 0),  # one other tells nothing
+            ((SAME, SAME.replace("4: 72.5", "4: 82.5").replace("1: 70", "1: 72"), SAME), 0),  # two cells
+            ((SAME, SAME.replace("4: 72.5", "4: 82.5"), SAME.replace("4: 72.5", "4: 60")), 0),  # three ways
+        ],
+    )
+    def test_when_it_speaks(self, findings: Findings, week: Text, loads: tuple[str, ...], told: int) -> None:
+        assert len(findings(self.text(week, *loads), self.RULE)) == told
+
+    def test_four_weeks_are_too_few(self, findings: Findings, week: Text) -> None:
+        same = self.SAME.replace(", 5: 77.5 %", "")
+        odd = same.replace("4: 72.5", "4: 82.5")
+        assert findings(self.text(week, same, odd, same, weeks=4), self.RULE) == []
+
+    def test_a_load_that_stays_is_no_table(self, findings: Findings, week: Text) -> None:
+        assert findings(self.text(week, "70 %", "{1-4: 70 %, 5: 80 %}", "70 %"), self.RULE) == []
+
+
+class TestOtherSureThings:
+    @pytest.mark.parametrize(
+        ("rule", "lines", "head", "told"),
+        [
+            # a pull from blocks is no stiff hinge
+            ("stiff-hinge-too-heavy", ["rack pull, sets: 3, reps: 2, load: 90 % of deadlift"], "", 0),
+            ("stiff-hinge-too-heavy", ["Romanian deadlift, sets: 3, reps: 2, rir: 0"], "", 1),
+            # what is pushed some way at unknown effort is no dose
+            ("session-sets-for-muscle-high", ["leg press, sets: 11, reps: 8", "sled push, sets: 6, distance: 20 m"], "", 0),
+            ("session-sets-for-muscle-high", ["leg press, sets: 11, reps: 8", "hack squat, sets: 6, reps: 8"], "", 1),
+            # a race that is trained through
+            ("legs-heavy-before-event", ["back squat, sets: 6, reps: 3, load: 85 %"], "events: [{date: 2026-01-06, event: low key race}]", 0),
+            ("legs-heavy-before-event", ["back squat, sets: 6, reps: 3, load: 85 %"], "events: [{date: 2026-01-06, event: race}]", 1),
+            # one side is spared
+            ("sides-uneven", ["one-arm dumbbell row, sets: 4, reps: 8, side: right"], "athlete: {name: A, protect: [{area: left wrist, advised by: GP}]}", 0),
+            ("sides-uneven", ["one-arm dumbbell row, sets: 4, reps: 8, side: right"], "athlete: {name: A}", 1),
+            # a factor is no weight of a rack
+            ("weight-not-there", ["dumbbell row, sets: 3, load: 14.4 kg"], "athlete: {name: A, equipment: [{dumbbells: {up to: 30 kg, step: 2 kg}}]}", 0),
+            ("weight-not-there", ["dumbbell row, sets: 3, load: 15 kg"], "athlete: {name: A, equipment: [{dumbbells: {up to: 30 kg, step: 2 kg}}]}", 1),
+            # a dumbbell where there are kettlebells alone
+            ("weight-not-there", ["dumbbell curl, sets: 3, load: 10 kg"], "athlete: {name: A, equipment: [{kettlebell: {weights: [12 kg]}}]}", 1),
+            ("weight-not-there", ["dumbbell curl, sets: 3, load: 12 kg"], "athlete: {name: A, equipment: [{kettlebell: {weights: [12 kg]}}]}", 0),
+            # nothing to hang off
+            ("equipment-missing", ["pull-up, sets: 3, reps: 5"], "athlete: {name: A, equipment: [bands, mat], note: Nothing to hang off.}", 1),
+            ("equipment-missing", ["pull-up, sets: 3, reps: 5"], "athlete: {name: A, equipment: [bands, mat]}", 0),
+        ],
+    )  # fmt: skip
+    def test_said_or_silent(
+        self, findings: Findings, week: Text, rule: str, lines: list[str], head: str, told: int
+    ) -> None:
+        text = week({"monday": lines}, f"starts: 2026-01-05\n{head}")
+        assert len(findings(text, rule)) == told

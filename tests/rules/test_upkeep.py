@@ -271,6 +271,22 @@ class TestSetsNotRead:
         )
 
 
+class TestARestAsAnExercise:
+    RULE = "exercise-unknown"
+
+    @pytest.mark.parametrize("name", ["rest", "repos", "Pause", "1 min rest", "rest (full minute)"])
+    def test_it_is_told_how_a_rest_is_written(self, findings: Findings, week: Text, name: str) -> None:
+        (finding,) = findings(week({"Gym": [f'"{name}", sets: 3, reps: 1']}), self.RULE)
+        assert finding.severity == "note"
+        assert "`rest: 60 s`" in finding.change
+        assert "our names" not in finding.change
+
+    @pytest.mark.parametrize("name", ["restful thing", "minute station"])
+    def test_other_names_are_taught(self, findings: Findings, week: Text, name: str) -> None:
+        (finding,) = findings(week({"Gym": [f'"{name}", sets: 3, reps: 1']}), self.RULE)
+        assert "our names" in finding.change
+
+
 class TestAreaUnknown:
     RULE = "area-unknown"
 
@@ -280,6 +296,36 @@ class TestAreaUnknown:
         assert finding.counted == "`hamstrigns` is no muscle, region or exercise that is known."
         assert finding.change == "Did you mean hamstrings?"
         assert finding.edits[0].words == "hamstrings"
+
+    @pytest.mark.parametrize(
+        ("word", "severity"),
+        [("lgs", "warning"), ("left hamstrng", "warning"), ("footwork", "note"), ("left knee", "note")],
+    )
+    def test_what_is_no_slip_is_a_note(
+        self, findings: Findings, week: Text, word: str, severity: str
+    ) -> None:
+        (finding,) = findings(week({"Gym": ["leg press, sets: 3"]}, f"focus: [{word}]"), self.RULE)
+        assert finding.severity == severity
+
+    @pytest.mark.parametrize("key", ["focus", "priority", "maintain", "not trained"])
+    @pytest.mark.parametrize(
+        "word", ["right arm", "left shoulder", "shoulder left", '"calves (right)"', "L quad", "both legs"]
+    )
+    def test_a_side_beside_an_area_is_read(self, findings: Findings, week: Text, key: str, word: str) -> None:
+        assert not findings(week({"Gym": ["leg press, sets: 3"]}, f"{key}: [{word}]"), self.RULE)
+
+    def test_what_an_activity_loads(self, findings: Findings) -> None:
+        text = (
+            "programme: A\nsessions:\n  - activity: match\n    day: friday\n"
+            "    loads: {left leg: high, thumbs: low}\n"
+        )
+        (finding,) = findings(text, self.RULE)
+        assert (finding.where, finding.place.excerpt) == ("match", "thumbs")
+
+    def test_a_side_is_meant_where_rules_look(self, findings: Findings, week: Text) -> None:
+        text = week({"Gym": ["leg press, sets: 3"]}, "focus: [KEY]")
+        told = [findings(text.replace("KEY", one), "region-untrained") for one in ("left arm", "arms")]
+        assert [len(one) for one in told] == [1, 1]
 
     @pytest.mark.parametrize(
         "word",
@@ -1442,11 +1488,11 @@ class TestDatesAtOdds:
     RULE = "dates-at-odds"
 
     def test_the_words_on_an_event_after_the_end(self, findings: Findings, week: Text) -> None:
-        head = "starts: 2026-01-05\nweeks: 4\nevents:\n  - {date: 2026-03-14, event: regatta}"
+        head = "starts: 2026-01-05\nweeks: 4\nevents:\n  - {date: 2027-03-14, event: regatta}"
         (finding,) = findings(week(GYM, head), self.RULE)
         assert (finding.severity, finding.confidence) == ("note", "common practice")
         assert (finding.place.line, finding.place.excerpt, finding.where) == (5, "regatta", "events, regatta")
-        assert finding.counted == "regatta on 2026-03-14 is 41 days after the programme ends."
+        assert finding.counted == "regatta on 2027-03-14 is 406 days after the programme ends."
         assert finding.wanted == "events it leads up to"
         assert finding.change == "Correct the dates, or delete the event."
 
@@ -1457,8 +1503,8 @@ class TestDatesAtOdds:
             ("2026-01-04", "match on 2026-01-04 is 1 day before the programme starts."),
             ("2026-01-05", ""),
             ("2026-02-01", ""),  # the last day
-            ("2026-02-08", ""),  # a week later
-            ("2026-02-09", "match on 2026-02-09 is 8 days after the programme ends."),
+            ("2026-05-03", ""),  # a quarter of a year later
+            ("2026-05-04", "match on 2026-05-04 is 92 days after the programme ends."),
         ],
     )
     def test_events_on_the_edge(self, findings: Findings, week: Text, day: str, counted: str) -> None:

@@ -39,7 +39,7 @@ class TestClearance:
             (DATED % ("physiotherapist", "review on: 2099-04-01"), "", 1),  # when was it?
             (DATED % ("physiotherapist", "in weeks: 1"), "", 1),
             (DATED % ("physiotherapist", "from: 2027-01-11"), "phase: return", 0),
-            (DATED % ("physiotherapist", "until: 2027-02-07"), "phase: return", 1),
+            (DATED % ("physiotherapist", "until: 2027-02-07"), "phase: return", 0),
             (DATED % ("physiotherapist", "from: 2027-01-11") + ", age: 70", "", 1),
             ("age: 72, note: GP letter 14 Jan 2027 says fine for moderate training", "", 0),
             ("age: 72, note: cleared by the cardiologist in March", "", 0),

@@ -1073,7 +1073,7 @@ QUANTITIES = {
         [0, -1, "0", "3-", "", True, 2.5, "x3", "3 rounds", "three"],
     ),
     "setsOfReps": (["3x12", "3 sets of 5", "5x5", "3 x 8–12"], ["3x5", "12x3", "8x3", 312, "3x"]),
-    "setsOfWeek": ([0, 3, "3-4", "0"], [-1, "none", 101]),
+    "setsOfWeek": ([0, 3, "3-4", "0", -1], [-10, "none", 101]),
     "reps": (
         [
             5,
@@ -1144,7 +1144,7 @@ QUANTITIES = {
             "bodyweight + 10",
             "RM",
             "pin",
-            "band",
+            "bandage",
             "x 24 kg",
         ],
     ),

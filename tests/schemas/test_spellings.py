@@ -24,7 +24,7 @@ from spotline.lint.schemas.fast_check import fits
 from spotline.lint.schemas.plain_spellings import plain_spellings
 from spotline.lint.schemas.spellings import KINDS, PLAIN, pattern, plain_spelling
 from spotline.lint.syntax.builder import parse
-from spotline.tests.write_spellings import FILES, SCHEMA, with_patterns
+from spotline.tests.write_schemas import BUILT, FILES, SCHEMA, bare, render, with_patterns
 
 ROOT = Path(__file__).parents[2]
 
@@ -339,7 +339,15 @@ def test_a_plain_spelling_is_its_own_plain_spelling(kind):
 @pytest.mark.parametrize("name", FILES)
 def test_the_schemas_hold_the_patterns_of_the_spellings(name):
     text = (SCHEMA / name).read_text(encoding="utf-8")
-    assert with_patterns(text) == text, "run tests/write_spellings.py"
+    assert with_patterns(text) == text, "run tests/write_schemas.py"
+
+
+def test_what_files_are_tested_against_is_what_the_schemas_say():
+    assert BUILT.read_text(encoding="utf-8") == render(), "run tests/write_schemas.py"
+    for name in ("programme", "athlete", "exercises", "team"):
+        assert schemas.tested(name) == bare(schemas.load(name))
+        assert schemas.tested(name) != schemas.load(name)
+    assert schemas.tested("review") is schemas.load("review"), "what is printed is tested against nothing"
 
 
 def test_every_pattern_keeps_to_what_other_languages_can_run():
@@ -413,6 +421,7 @@ def test_a_thousand_mutations_of_the_examples_get_one_verdict():
                 for one in told
                 if one.rule
                 in ("two-readings", "weeks-beyond", "weeks-left-out", "keys-at-odds", "no-set-fits")
+                or one.counted.endswith(("comes to none.", "to be a part of."))
             ]
             unread = {key for line in programme.prescriptions() for key in line.unread}
             assert not unread or asked, (path, group[path[-1]], unread)

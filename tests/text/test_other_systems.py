@@ -30,6 +30,7 @@ READING = {
     "lint/weighing/revision.py": {"open"},
     "lint/cli/streams.py": {"os.open"},
     "lint/cli/worker.py": {"open", "os.open"},
+    "lint/cli/compiled.py": {"open"},
     "lint/editor/server.py": {"open"},
     "lint/body/build.py": {"open", "read_text", "write_text"},
     "lint/body/build_data.py": {"open", "read_text", "os.listdir"},
@@ -41,11 +42,12 @@ READING = {
 """Modules that open files or folders, and by which calls. All else goes through `files.data`.
 
 `body.build` is run by who changes the catalogue, `schema` reads what was installed, the editor writes its own log,
-`weighing.revision` writes what git holds of an earlier version into an empty folder of its own.
+`cli.compiled` keeps our own code beside what Python has compiled of it, `weighing.revision` writes what git holds of an earlier version into an empty folder of its own.
 """
 
 DIFFERENT = {
     "lint/cli/worker.py": {"os.dup2"},  # on every system
+    "lint/cli/compiled.py": {"os.replace"},  # where it is held open, it stays as it was
     "lint/text/files.py": {"os.O_NONBLOCK", "os.O_BINARY", "os.access"},
     "lint/text/safe_writer.py": {
         "os.O_BINARY",

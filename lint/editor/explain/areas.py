@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from ...body import catalogue
+from ...body.near_areas import nearest_areas
 from ...counting.credits import DIRECT
 from ...engine.limits import Situation
 from ...reporters.exercises_text import gathered
@@ -31,7 +32,7 @@ def area_page(name: str, ledgers: Sequence[Ledger], workspace: Workspace, team: 
     """An area by any of its names; with ledgers, its sets in each week and where they come from."""
     muscles = catalogue.area(name)
     if muscles is None:
-        near = catalogue.nearest_areas(name)
+        near = nearest_areas(name)
         offered = f" Nearest: {listed(near)}." if near else ""
         return f"**{md(name)}** is no muscle or area that is known.{offered}"
     if not ledgers:
