@@ -122,12 +122,12 @@ def test_one_day_a_week_of_an_older_athlete(
 @pytest.mark.parametrize(
     ("first", "second", "keys", "said"),
     [
-        (12, 9, "", 1),  # 21 of 20
-        (11, 9, "", 0),
+        (13, 10, "", 1),  # 23 of 20, and a tenth more
+        (12, 10, "", 0),
         (20, 5, "", 1),  # the first alone just fits
         (21, 5, "", 0),  # another rule tells of that
-        (12, 9, "note: two hours between, ", 0),
-        (12, 9, "note: two rests between, ", 1),
+        (13, 10, "note: two hours between, ", 0),
+        (13, 10, "note: two rests between, ", 1),
     ],
 )
 def test_two_sessions_of_a_day_in_the_minutes_that_the_athlete_has(
