@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from ..lint.body import catalogue, equipment
-from ..lint.body.names import fold
 from ..lint.engine.limits import Length, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Edit, Related, found
@@ -170,7 +169,7 @@ def lacking_at(ledger: Ledger, limits: Limits) -> Iterator[tuple[str, Lacking]]:
 def _of_the_others(ledger: Ledger) -> frozenset[str]:
     """What those hold who train by the same sessions: they share a room."""
     sets = ledger.header.resources.equipment
-    terms = [term for one in ledger.programme.members if one.athlete for term in one.athlete.equipment]
+    terms = [term for one in ledger.programme.members for term in one.athlete.equipment]
     return frozenset(piece.casefold() for term in terms for piece in sets.get(term.words, (term.words,)))
 
 
@@ -232,8 +231,6 @@ def _not_improvised(
     from ..lint.body.improvised import is_a_seat, serves
 
     texts = _texts(entry, items)
-    if fold(entry.name) in {fold(item.lower().removesuffix(" machine")) for item in items}:
-        return ()  # the machine is called like the lift
     if implement in ("bodyweight", "band"):
         pieces = tuple(piece for piece in pieces if not is_a_seat(piece))
     if exercise.kind == "endurance" and "track" in exercise.station:

@@ -5,7 +5,6 @@ from __future__ import annotations
 from math import ceil
 
 from ..lint.counting.counts import counted_lines
-from ..lint.counting.effort import FAST_KINDS
 from ..lint.counting.tally import ramp_up
 from ..lint.engine.limits import COUNTING, Condition, Option
 from ..lint.engine.registry import rule
@@ -235,10 +234,9 @@ def is_taxing(entry: SetGroup, limits: Limits) -> bool:
 
 
 def _is_open(entry: SetGroup) -> bool:
-    """Whether nothing shows that its sets are hard: as many as possible, no load, or swung and thrown."""
-    kind = entry.exercise.kind if entry.exercise else ""
+    """Whether nothing shows that its sets are hard: as many as possible, or no load."""
     open_ended = entry.work.reps is not None and entry.work.reps.open_last
-    return open_ended or kind in FAST_KINDS or entry.implement in ("bodyweight", "band", "")
+    return open_ended or entry.implement in ("bodyweight", "band", "")
 
 
 @rule(

@@ -124,7 +124,7 @@ class Calendar:
         own = self.groups(session, week, time)
         at = self.place(session, day, week) if self.moves else ""
         hour = session.hour(week, day) if session.hours or session.by_week else None
-        if hour is None and session.block.hours and not session.days:
+        if hour is None and not session.days:
             hour = session.block.hours.get(day)
         minutes = session.lasts(week) if session.minutes else None
         key = (session, day, own, at, hour, minutes)

@@ -153,6 +153,6 @@ def _steps(count: Count) -> dict[SetGroup, float]:
     """How much a count changes by one set of each group of sets: its weight, once for each of its visits."""
     steps: dict[SetGroup, float] = {}
     for part in count.parts:
-        if part.sets.high and part.entry.sets.high:
+        if part.sets.high:
             steps[part.entry] = steps.get(part.entry, 0.0) + part.sets.high / part.entry.sets.high
     return steps
