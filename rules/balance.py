@@ -85,8 +85,8 @@ def antagonist_imbalance(week: Week, ledger: Ledger, limits: Limits) -> Iterator
     thigh is left alone, and other pairs are a note outside 1:3 to 3:1; but none is in preparation for a meet,
     by the athlete's sport or by an event: there the lifts decide. Both the hard sets and all sets must say
     so, and of blocks of one week all together. Silent where a side is empty: other rules say what is missing;
-    in season, below 3 sets between the sides, in less than half of the weeks of a block, and where a priority
-    is trained by the stronger side more than by the other: more of it is meant.
+    in season, below 3 sets between the sides, in a week with fewer sessions than others of its block, and
+    where a priority is trained by the stronger side more than by the other: more of it is meant.
 
     Flags:
         programme: Legs
@@ -132,7 +132,7 @@ def _judged(week: Week, ledger: Ledger, pair: Pair, limits: Limits) -> Iterator[
         return
     if (
         week.phase == "in-season"
-        or _holds_in_few_weeks(week, ledger, pair, most)
+        or has_days_off(week, ledger)
         or more.middle - less.middle < limits.number("fewest apart")
     ):
         return
@@ -162,17 +162,11 @@ def _judged(week: Week, ledger: Ledger, pair: Pair, limits: Limits) -> Iterator[
     )
 
 
-def _holds_in_few_weeks(week: Week, ledger: Ledger, pair: Pair, most: float) -> bool:
-    """Whether less than half of the typical weeks of the block are as uneven: then days fell out."""
-    like = [one for one in ledger.typical_weeks() if one.block is week.block]
-    uneven = sum(_ratio(one.turn().tally, pair) > most for one in like)
-    return 2 * uneven < len(like)
-
-
-def _ratio(tally: Tally, pair: Pair) -> float:
-    """How many times as many hard sets the stronger side has; 0 where a side is empty."""
-    less, more = sorted(tally.for_actions(side.trained_by, hard=True).middle for side in pair.sides)
-    return more / less if less else 0.0
+def has_days_off(week: Week, ledger: Ledger) -> bool:
+    """Whether a week holds fewer sessions than others of its block: what is uneven then is not meant so."""
+    return any(
+        len(week.visits) < len(other.visits) for other in ledger.typical_weeks() if other.block is week.block
+    )
 
 
 def _is_meant(week: Week, more: Count, less: Count) -> bool:

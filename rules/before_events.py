@@ -106,7 +106,7 @@ def legs_heavy_before_event(ledger: Ledger, limits: Limits) -> Iterator[DraftFin
         ahead = [gap for gap in range(1, int(limits.number("days")) + 1) if number + gap in events]
         if not ahead or week.rehabilitation or (ahead[0] == 1 and number + 1 in close):
             continue
-        heavy = tally.sets_where(partial(heaviest(ahead[0]), limits=limits), hard=True)
+        heavy = tally.sets_where(heaviest(ahead[0], limits), hard=True)
         if heavy.middle < limits.number("sets"):
             continue
         line = heavy.lines()[0][0]
@@ -291,9 +291,9 @@ HEAVY_FROM, LEFT = 80, 2
 """% of the best lift from which, and repetitions left up to which, a set tires for days (common practice)."""
 
 
-def heaviest(days: int) -> Callable[[SetGroup, Limits], bool]:
+def heaviest(days: int, limits: Limits) -> Callable[[SetGroup], bool]:
     """What leg work is too heavy so many days before an event."""
-    return _is_heavy_leg_work if days == 1 else _is_surely_heavy
+    return partial(_is_heavy_leg_work if days == 1 else _is_surely_heavy, limits=limits)
 
 
 def _is_surely_heavy(entry: SetGroup, limits: Limits) -> bool:

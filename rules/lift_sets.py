@@ -86,7 +86,7 @@ def lift_sets_under_floor(ledger: Ledger, limits: Limits) -> Iterator[DraftFindi
         average = sets.low / len(weeks)
         if average >= least or typical.leaves_open(lift.actions):
             continue
-        if _with_load(typical, lift).low / len(weeks) >= least:
+        if is_light_on_purpose(typical, lift, len(weeks), limits):
             continue
         line = sets.lines()[0][0] if sets.parts else None
         yield found(
@@ -145,13 +145,14 @@ def of_lift(tally: Tally, lift: Exercise, limits: Limits) -> Count:
     )
 
 
-def _with_load(tally: Tally, lift: Exercise) -> Count:
-    """The sets of a lift and its close variants whose load is known: how light they are is meant."""
-    return tally.sets_where(
+def is_light_on_purpose(tally: Tally, lift: Exercise, weeks: int, limits: Limits) -> bool:
+    """Whether enough sets a week of a lift and its close variants have a known load, however light."""
+    held = tally.sets_where(
         lambda entry: (
             entry.exercise is not None and entry.exercise.is_close_to(lift) and entry.percent is not None
         )
     )
+    return held.low / weeks >= limits.number("least")
 
 
 def _without(weeks: list[Week], lift: Exercise, limits: Limits) -> list[int]:

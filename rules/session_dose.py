@@ -27,8 +27,8 @@ if TYPE_CHECKING:
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import DraftFinding
 
-SECONDS = 60.0
-"""Of a minute."""
+SECONDS, ROOM = 60.0, 1.1
+"""Of a minute; the share of the athlete's time up to which several sessions still fit (common practice)."""
 
 
 @rule(
@@ -381,7 +381,7 @@ def day_too_long(week: Week, limits: Limits) -> Iterator[DraftFinding]:
         if len(visits) < 2:
             continue
         takes = [visit.minutes.low if visit.minutes else visit.time().total.low / SECONDS for visit in visits]
-        if sum(takes) <= 1.1 * has or max(takes) > has or are_apart(visits):
+        if sum(takes) <= ROOM * has or max(takes) > has or are_apart(visits):
             continue
         last = visits[-1].session
         each = [str(round(time)) for time in takes]

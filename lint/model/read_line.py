@@ -45,23 +45,10 @@ if TYPE_CHECKING:
 _DIGITS = frozenset("0123456789")
 """Names with a figure are looked at more closely: sets and repetitions may stand in them."""
 
-_SAID_ONCE = frozenset(
-    {
-        "every",
-        "for",
-        "rest after",
-        "warm-up sets",
-        "note",
-        "cue",
-        "stop when",
-        "cluster rest",
-        "velocity loss",
-        "working best",
-        "method",
-        "or",
-        "progression",
-    }
-)
+_SAID_ONCE = frozenset((
+    "every", "for", "rest after", "warm-up sets", "note", "cue", "stop when", "cluster rest", "velocity loss",
+    "working best", "method", "or", "progression",
+))  # fmt: skip
 """Keys of what a line says once, for all its weeks; most lines have none of them."""
 
 _RANGES = frozenset({"sets", "rounds", "reps", "load", "rir", "rpe", "rest", "hold", "distance", "velocity"})

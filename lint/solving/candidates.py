@@ -100,6 +100,8 @@ def _given_way(plan: Plan, seen: Seen, line: Line) -> Iterator[EditStep]:
     weeks = seen.finding.weeks
     swaps = [*as_in_other_weeks(plan, line, weeks), *swapping(plan, line, (), weeks)]
     yield from swaps
+    if line.names_by_week:
+        return
     held = plan.session_at(line.start)
     if held is not None and (not swaps or seen.over or plan.is_spared(line)):
         yield from taken_out(plan, line, held, weeks, even_main=True)

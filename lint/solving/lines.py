@@ -62,6 +62,12 @@ class Line:
         return self.entries[0].name
 
     @property
+    def names_by_week(self) -> bool:
+        """Whether it names other exercises in other weeks."""
+        named = self.node.entries.get("exercise")
+        return named is not None and isinstance(named.value, Mapping)
+
+    @property
     def sets(self) -> float:
         """The most sets that it holds in any week."""
         return max(one.sets.high for one in self.entries)

@@ -123,7 +123,12 @@ def _writing(plan: Plan, seen: Seen, edit: Edit, spans: Spans) -> Iterator[EditS
 
 
 def swapping(plan: Plan, line: Line, names: Iterable[str], weeks: Iterable[int]) -> Iterator[EditStep]:
-    """Exercises in place of another: those that are offered, and others that do the same."""
+    """Exercises in place of another: those that are offered, and others that do the same.
+
+    None where the line names exercises by week: which of them goes on is for the coach to say.
+    """
+    if line.names_by_week:
+        return
     old, known = line.exercise, plan.header.known
     if old is not None and old.kind not in FAST_KINDS and plan.is_spared(line):
         for number, exercise in enumerate(gentler(plan, old)):

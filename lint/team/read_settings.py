@@ -267,20 +267,15 @@ class _SettingsReader:
             _switch(choices, rule, word)
         elif not self.is_said(node):
             near = near_names(word, SEVERITIES, 1)
-            self.say(
-                "severity-unknown",
-                node,
-                f"`{shortened(word)}` is no severity: {listed(SEVERITIES, 'or')}.",
-                near,
-            )
+            said = f"`{shortened(word)}` is no severity: {listed(SEVERITIES, 'or')}."
+            self.say("severity-unknown", node, said, near)
 
     def is_group(self, name: str, at: Node) -> bool:
         """Whether a name is that of an area of the body; says so where it is none."""
         if catalogue.area(name) is None or without_side(name):
             from ..body.near_areas import nearest_areas
 
-            counted = f"`{name}` is no muscle group that is known."
-            self.say("area-unknown", at, counted, nearest_areas(name))
+            self.say("area-unknown", at, f"`{name}` is no muscle group that is known.", nearest_areas(name))
             return False
         return True
 

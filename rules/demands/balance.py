@@ -17,7 +17,7 @@ from ...lint.engine.demands import (
     some,
     under,
 )
-from ..balance import limit_of, of_rota, trains_any
+from ..balance import has_days_off, limit_of, of_rota, trains_any
 from ..leg_coverage import LEG_WORK
 from ..one_leg import LOWER, is_for_one_leg, is_on_one_leg
 from ..repetitions import blocks_for_both
@@ -41,7 +41,9 @@ if TYPE_CHECKING:
 @demands_of("antagonist-imbalance")
 def antagonist_imbalance(week: Week, ledger: Ledger, limits: Limits) -> Iterator[RuleDemand]:
     """Neither side of a pair with more than so many times the sets of the other."""
-    for pair in catalogue.pairs if week.is_typical() and week.phase != "in-season" else ():
+    if not week.is_typical() or week.phase == "in-season" or has_days_off(week, ledger):
+        return
+    for pair in catalogue.pairs:
         if all(week.means(side.area) for side in pair.sides):
             for more, less in (pair.sides, pair.sides[::-1]):
                 yield from _outdone(week, ledger, pair, more, less, limits)

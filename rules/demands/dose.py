@@ -17,8 +17,8 @@ from ...lint.engine.demands import (
 )
 from ...lint.engine.limits import floored, group_of, limited
 from ..excess import is_held_against, is_no_station
-from ..lift_sets import main_lifts, of_lift
-from ..session_dose import SECONDS, is_taxing, minutes_for
+from ..lift_sets import is_light_on_purpose, main_lifts, of_lift
+from ..session_dose import ROOM, SECONDS, is_taxing, minutes_for
 from ..shared import are_apart
 from ..weekly_sets import named_terms
 
@@ -102,7 +102,8 @@ def lift_sets_under_floor(ledger: Ledger, limits: Limits) -> Iterator[RuleDemand
         return
     typical = ledger.of_weeks(weeks)
     for lift, (name, _) in main_lifts(ledger).items():
-        if not typical.leaves_open(lift.actions):
+        meant = is_light_on_purpose(typical, lift, len(weeks), limits)
+        if not meant and not typical.leaves_open(lift.actions):
             sets = SetSum(typical, of_lift(typical, lift, limits), _closeness(lift), "low")
             yield at_least(limits.number("least") * len(weeks), sets, name)
 
@@ -165,7 +166,7 @@ def day_too_long(week: Week, limits: Limits) -> Iterator[RuleDemand]:
         if len(visits) > 1 and not are_apart(visits):
             takes = [_alone(visit) for visit in visits]
             unless = [over(athlete.minutes, one) for one in takes]
-            together = at_most(athlete.minutes, [(1.0, one) for one in takes], unless=unless)
+            together = at_most(ROOM * athlete.minutes, [(1.0, one) for one in takes], unless=unless)
             together.firm = False
             yield together
 

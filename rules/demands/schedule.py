@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from functools import partial
-
 from ...lint.counting.counts import NO_SETS
 from ...lint.counting.credits import credit
 from ...lint.engine.demands import (
@@ -168,7 +166,7 @@ def legs_heavy_before_event(ledger: Ledger, limits: Limits) -> Iterator[RuleDema
         ahead = [gap for gap in range(1, int(limits.number("days")) + 1) if number + gap in events]
         if not ahead or week.rehabilitation or (ahead[0] == 1 and number + 1 in close):
             continue
-        heavy = tally.sets_where(partial(heaviest(ahead[0]), limits=limits), hard=True)
+        heavy = tally.sets_where(heaviest(ahead[0], limits), hard=True)
         yield under(limits.number("sets"), SetSum(tally, heavy, weight, "middle"))
 
 

@@ -51,9 +51,63 @@ FIRST = {
         "trap bar deadlift (legs heavy-ish) with half the sets and lighter in week 4"
     ],
     ("h01", "sessions-too-close"): ["back squat (TUE strength) with half the sets and lighter in week 4"],
+    ("h04", "knee-flexion-missing"): [
+        "cable leg curl in place of Beinstrecker (Glieder 1)",
+        "Romanian deadlift in place of Ausfallschritt KH (Glieder 2)",
+    ],
     ("h05", "deload-without-cut"): ["week 6 made easier as week 3 is"],
-    ("i04", "knee-flexion-missing"): ["cable leg curl added to Lower 2 (glutes)"],
+    ("i02", "deload-without-cut"): ["week 8 made easier as week 4 is"],
+    ("i04", "knee-flexion-missing"): [
+        "Romanian deadlift in place of leg press feet low (Lower 1 (quads first))",
+        "cable leg curl added to Lower 2 (glutes)",
+    ],
+    ("i07", "work-step-large"): [
+        "machine chest press (Kaart) cut to 2 sets in week 5",
+        "machine row (Kaart) cut to 2 sets in week 5",
+    ],
     ("i11", "load-step-large"): ["arranco (SEG): 82 % in week 3"],
+    ("j02", "load-step-large"): ["back squat (MON): 80 % in week 6"],
+    ("j04", "knee-flexion-missing"): [
+        "Romanian deadlift added to lower1",
+        "cable leg curl in place of leg extension (lower1)",
+        "cable leg curl (lower1) raised to 5 sets",
+    ],
+    ("j06", "legs-heavy-before-event"): ["TUE main left out in week 3"],
+    ("j08", "equipment-missing"): ["band curl in place of DB hammer curl (PULL)"],
+    ("j11", "deload-without-cut"): ["week 4 made easier with about half the sets"],
+    ("k03", "table-cell-differs"): ["front squat (Tuesday): 77.5 % in week 5"],
+    ("k05", "hip-hinge-missing"): [
+        "Romanian deadlift in place of hack squat (TUE push + bit of legs)",
+        "seated leg curl in place of leg extension (TUE push + bit of legs)",
+    ],
+    ("k07", "legs-heavy-before-event"): [
+        "trap bar deadlift and rear-foot-elevated split squat (Di SCHWER) with half the sets and lighter"
+        " in week 3"
+    ],
+    ("k12", "deload-without-cut"): ["week 4 for all lines: half the sets and RPE 6"],
+    ("l02", "load-step-large"): ["barbell row (A): 35 kg in week 6"],
+    ("l05", "hip-hinge-missing"): [
+        "dumbbell Romanian deadlift added to SA - Beine",
+        "lying leg curl in place of leg extension (SA - Beine)",
+    ],
+    ("l12", "work-step-large"): ["loaded stair climb (DAY 2) cut to 10 sets in week 5"],
+    ("m02", "table-cell-differs"): ["Bank (Mi Bank): 72.5 % in week 4"],
+    ("m04", "hip-hinge-missing"): [
+        "cable leg curl in place of leg extension (Rest of legs + arms)",
+        "Romanian deadlift added to Rest of legs + arms",
+        "deadlift added to Rest of legs + arms",
+    ],
+    ("m06", "sessions-too-close"): ["trap bar deadlift (WED heavy) with half the sets and lighter in week 5"],
+    ("m12", "deload-without-cut"): ["week 4 for all lines: half the sets and RPE 6"],
+    ("n02", "deload-without-cut"): ["week 6 made easier as week 3 is"],
+    ("n04", "pull-or-push-missing"): [
+        "lat pulldown in place of incline dumbbell press (MO Push 1)",
+        "face pull added to MO Push 1",
+        "smith close-grip bench press (DO Push 2) cut to 2 sets in weeks 5-6",
+    ],
+    ("n06", "legs-heavy-before-event"): [
+        "trap bar deadlift and rear-foot-elevated split squat (STRENGTH) with half the sets in week 6"
+    ],
 }
 """What comes first, by folder and rule. A week that repeats another by mistake has no repair: it would be a load
 upwards, and only the coach knows which."""
