@@ -41,6 +41,12 @@ CLEAR_CUT = (
 
 EASY = ("half", "light", "lighter", "easy", "easier", "fewer", "less", "lower", "reduce", "reduced", "cut")
 
+THOUGHT_OF = (
+    "deload", "deloads", "breather", "easy week", "easier week", "easy one", "easier one", "light week",
+    "lighter week", "back-off week", "down week", "unload",
+)  # fmt: skip
+"""Words in the note of a programme by which its coach has thought of easier weeks (common practice)."""
+
 EASY_WORDS = Option(
     "easy words",
     EASY,
@@ -129,8 +135,8 @@ def deload_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     repetitions, or most of the hard work eased, lift by lift, in sets or repetitions by 20 %, in load by
     10 %, or with 2 more repetitions in reserve. One lightened load makes no easier week. Wants no more than 8
     such weeks where the heaviest load of a lift rises from the first to the last, or is to rise by so
-    much every week or session. Off for novices, in season, in a return, and where the lifter chooses the
-    load.
+    much every week or session. Off for novices, in season, in a return, where the lifter chooses the load,
+    and where the programme's note speaks of easier weeks.
 
     Flags:
         programme: Squat
@@ -155,6 +161,8 @@ def deload_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
                 load: {1-3: 75 %, 4-6: 77.5 %, 7-9: 80 %}
     """
     if ledger.level in limits.names("levels") or len(ledger.weeks) <= limits.number("weeks"):
+        return
+    if says(THOUGHT_OF, ledger.programme.note):
         return
     for run in _unbroken(ledger, limits):
         risen = _risen(run[0], run[-1]) if len(run) > limits.number("weeks") else []

@@ -15,7 +15,7 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Callable, Iterable
 
-    from ..lint.counting.counts import Count
+    from ..lint.counting.counts import Count, CountedSets
     from ..lint.counting.ledger import Ledger
     from ..lint.counting.set_group import SetGroup
     from ..lint.counting.tally import Tally
@@ -101,8 +101,12 @@ class Day:
 
     def session(self, parts: Iterable[tuple[str, str]]) -> Session | None:
         """The first session that makes it hard for one of the groups."""
-        counts = [sets for part in parts if (sets := self.hard[part].sets)]
-        return counts[0].parts[0].visit.session if counts else None
+        counted = self.parts_of(parts)
+        return counted[0].visit.session if counted else None
+
+    def parts_of(self, parts: Iterable[tuple[str, str]]) -> list[CountedSets]:
+        """The sets that make it hard for some of the groups."""
+        return [one for part in parts if (sets := self.hard[part].sets) for one in sets.parts]
 
     def words(self, name: str, parts: Iterable[tuple[str, str]]) -> str:
         """``Saturday (match)``."""

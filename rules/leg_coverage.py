@@ -90,17 +90,19 @@ def knee_flexion_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator
         return
     session = _for_the_back(work)
     line = _line_in(session, work)
-    missing, also = "no knee flexion", ""
+    missing, wanted = "no knee flexion", _wanted(part)
+    advice = add("leg curl", curls, session.name)
     if not hinges and _lacks_hinge(week, ledger) and not (hinge := _hinges(week)).is_spared:
-        missing = "no knee flexion or hip hinge"
-        also = f", and {hinge.names[0]}" if hinge.names else ""
+        missing, wanted = "no knee flexion or hinge", f"a set of each{_in(part)}"
+        if curls.names and hinge.names:
+            advice = f"Add {curls.names[0]} and {hinge.names[0]} to {session.name}"
     yield found(
         line.place,
         f"{sets_of(str(work))} of {called}{turn.words}, {missing}"
         f"{_unless_in_block(week, ledger, 'knee flexion')}.",
         severity=coverage_severity(week, "warning" if _is_for_size(week) else "note", curls),
-        wanted=_wanted(part),
-        change=f"{add('leg curl', curls, session.name)}{_in(part)}{also}.",
+        wanted=wanted,
+        change=f"{advice}{_in(part)}.",
         where=line_name(line),
         edits=adding(week.programme, session, curls, part),
         subject="knee flexion",

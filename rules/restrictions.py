@@ -191,7 +191,7 @@ def _loaded(ledger: Ledger, one: _Against) -> DraftFinding:
         f"{capital(first_of(names))} {verb} {subjects}, {protected}.",
         severity="warning" if sure else "note",
         wanted="only what is `agreed`",
-        change=f"Ask {adviser} what may stay{instead}.",
+        change=f"{_until(one.restrictions)} {adviser} what may stay{instead}.",
         where=line_name(first.prescription),
         edits=swapping(ledger.header, loading, 1) if instead else (),
         subject=f"{restriction.kind}: {' and '.join(each.subject.words for each in one.restrictions)}",
@@ -207,6 +207,13 @@ def _loaded(ledger: Ledger, one: _Against) -> DraftFinding:
         ),
         weeks=one.weeks,
     )
+
+
+def _until(restrictions: list[Restriction]) -> str:
+    """``Leave it out up to 2027-02-14, or ask``, where all that is spared has an end; else ``Ask``."""
+    ends = [one.ends for one in restrictions]
+    known = [end for end in ends if end is not None]
+    return f"Leave it out up to {max(known)}, or ask" if len(known) == len(ends) else "Ask"
 
 
 def _instead(ledger: Ledger, one: _Against) -> str:

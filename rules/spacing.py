@@ -105,6 +105,7 @@ HOURS_A_DAY = 24
         ),
     ),
     stands_back=("rehabilitation",),
+    follows=("legs-heavy-before-event",),
 )
 def sessions_too_close(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """Two days with hard work for the same muscle group, too close to one another.
@@ -234,6 +235,7 @@ def _too_close(
         where=session.name,
         edits=_apart(before, later, close, days, ceil(limits.number(hours_needed) / HOURS_A_DAY)),
         subject=f"{first} {second}",
+        line=next((part.entry.prescription.place for part in movable.parts_of(close)), None),
         related=counted_lines(
             *(sets for part in close for day in (before, later) if (sets := day.hard[part].sets))
         ),

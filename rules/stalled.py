@@ -71,8 +71,8 @@ def nothing_changes(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     week to week, deloads aside, and wants sets, repetitions, load or effort to change within 8 weeks. A range
     of repetitions or load, an open set, a repetition maximum, a stated progression or a note on one leaves
     room to move; so does a line without a load, which the lifter chooses; and where another lift of the same
-    pattern moves on, this one is taken for its practice. One note a programme. In season keeping up is
-    enough.
+    pattern moves on, or most of the loaded lifts do, this one is taken for its practice. One note a
+    programme. In season keeping up is enough.
 
     Flags:
         programme: Press
@@ -97,7 +97,7 @@ def nothing_changes(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     still = [
         run for run in runs if len(run.weeks) > limits.number("weeks") and not _moves_elsewhere(run, weeks)
     ]
-    if not still:
+    if not still or 2 * len({run.entry.name for run in still}) < _loaded(weeks):
         return
     first = min(still, key=lambda run: run.entry.prescription.place.start)
     names = first_of(list(dict.fromkeys(run.entry.name for run in still)))
@@ -113,6 +113,14 @@ def nothing_changes(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
         amount=Amount(longest, limits.number("weeks"), "weeks"),
         related=tuple(Related(run.entry.prescription.place, week_list(run.weeks)) for run in still),
         weeks=tuple(sorted({number for run in still for number in run.weeks})),
+    )
+
+
+def _loaded(weeks: Sequence[Week]) -> int:
+    """How many lifts have a load that is more than the body."""
+    entries = (entry for week in weeks for _, entry in week.entries())
+    return len(
+        {one.name for one in entries if one.work.load is not None and one.work.load.kind != "bodyweight"}
     )
 
 

@@ -1,4 +1,4 @@
-"""Eleven dozen programmes of coaches who had not seen the rules, and what is found in them.
+"""A gross of programmes of coaches who had not seen the rules, and what is found in them.
 
 Written on paper first, in many hands, and typed with the guide alone; letters of the folders tell the dozens.
 verdicts.yaml holds every finding with the judgement of another coach. A finding that comes or goes must be
@@ -79,6 +79,11 @@ HIDDEN = {
     ("n06", "legs-heavy-before-event"),
     ("n08", "weight-not-there"),
     ("n09", "protected-area-loaded"),
+    ("o01", "load-step-large"),
+    ("o03", "deload-without-cut"),
+    ("o04", "hip-hinge-missing"),
+    ("o06", "legs-heavy-before-event"),
+    ("o09", "protected-area-loaded"),
 }
 """Mistakes that were hidden, each with the rule that finds it, be it in a finding that lists it. Two are not found:
 a week typed with its copy as one value, and a kettlebell that only a note names."""
@@ -90,7 +95,7 @@ def reviewed_programmes() -> Review:
 
 
 def test_all_are_read(reviewed_programmes: Review) -> None:
-    assert sum(one.kind == "programme" for one in reviewed_programmes.files) == 132
+    assert sum(one.kind == "programme" for one in reviewed_programmes.files) == 144
     assert not [found for one in reviewed_programmes.files for found in one.findings if not found.why]
     assert not any(one.faults for one in reviewed_programmes.files)
 

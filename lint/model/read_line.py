@@ -233,7 +233,7 @@ class LineReader(Reader):
             if plain == "none" and key in NONE:
                 continue
             value = read(plain)
-            if key != "load" and part.words[:1] in ("+", "-"):
+            if may_be_range and key != "load" and part.words[:1] in ("+", "-"):
                 value = self._otherwise(key, first, last, part, value, slices)
             elif is_bounded and (takes := beyond(key, value)):
                 self.beyond(part, takes)

@@ -222,3 +222,9 @@ def test_a_session_has_its_minutes_in_some_weeks(ledgers):
     (ledger,) = ledgers(content)
     session = ledger.weeks[0].visits[0].session
     assert [str(session.lasts(week)) for week in range(1, 5)] == ["None", "None", "None", "15"]
+
+
+def test_a_name_that_begins_with_a_sign_is_a_name(findings):
+    for name in ("-squat", "+squat of ours"):
+        content = f'programme: T\nsessions: [{{session: A, exercises: [{{exercise: "{name}", sets: 3}}]}}]\n'
+        assert name in "".join(one.counted for one in findings(content))

@@ -77,8 +77,8 @@ class TestSuggestions:
         text = week({"Lower": ["leg press, sets: 3, reps: 8", "leg press, sets: 2, reps: 12"]}, head)
         finding = only(findings(text, "knee-flexion-missing"))
         # nobody of 70 is sent to the floor
-        assert finding.change.startswith("Add seated band leg curl to Lower, and ")
-        exercise = finding.change.removeprefix("Add ").partition(" to Lower")[0]
+        assert finding.change.startswith("Add seated band leg curl and ")
+        exercise = finding.change.removeprefix("Add ").partition(" and ")[0]
         mended = findings(text.replace("sets: 2", f"sets: 1}}\n      - {{exercise: {exercise}, sets: 2"))
         rules = {"knee-flexion-missing", "lift-beyond-level", "equipment-missing"}
         assert not rules & {one.rule for one in mended}

@@ -114,4 +114,4 @@ class TestKneeFlexionMissing:
     def test_four_names_at_most(self, findings: Findings, week: Text, names: str, unless: str) -> None:
         lines = ["back squat, sets: 4", "leg press, sets: 3", *(f"leg {name}, sets: 3" for name in names)]
         (finding,) = findings(week({"A": lines}), self.RULE)
-        assert finding.counted == f"7 sets of leg work, no knee flexion or hip hinge, unless {unless}."
+        assert finding.counted == f"7 sets of leg work, no knee flexion or hinge, unless {unless}."

@@ -105,6 +105,15 @@ FIRST = {
         "face pull added to MO Push 1",
         "smith close-grip bench press (DO Push 2) cut to 2 sets in weeks 5-6",
     ],
+    ("o01", "load-step-large"): ["bench press (Monday): 35 kg in week 3"],
+    ("o03", "deload-without-cut"): [
+        "week 5 for all lines: half the sets, loads 15 points lower and 4 in reserve"
+    ],
+    ("o04", "hip-hinge-missing"): [
+        "seated leg curl in place of leg extension (lower A)",
+        "Romanian deadlift added to lower B",
+    ],
+    ("o09", "protected-area-loaded"): ["rope skipping (Wed) taken out in weeks 3-4"],
     ("n06", "legs-heavy-before-event"): [
         "trap bar deadlift and rear-foot-elevated split squat (STRENGTH) with half the sets in week 6"
     ],
@@ -145,7 +154,9 @@ def test_each_repair_clears_its_aim_and_brings_nothing_new(folder: str, rule: st
 
 @pytest.mark.parametrize(("folder", "rule"), sorted(HIDDEN))
 def test_one_finding_takes_few_reviews(folder: str, rule: str) -> None:
-    assert solved(folder, rule).reviews <= MOST_FOR_ONE
+    solution = solved(folder, rule)
+    cleared = sum(len(card.clears) for card in solution.cards[:1])
+    assert solution.reviews <= MOST_FOR_ONE * max(cleared + len(solution.stays), 1)
 
 
 @pytest.mark.parametrize("folder", ["d04", "d06", "f10"])

@@ -535,7 +535,7 @@ class TestBroken:
         assert team.findings
 
     def test_a_note_breaks_nothing(self, settings: Settings) -> None:
-        team = settings("weekly limits: &unused {chest: 10}\n")
+        team = settings("weekly limits: {chest: 10}\nequipment: {home: [dumbels]}\n")
         assert [finding.severity for finding in team.findings] == ["note"]
         assert team.choices.moved == {LIMIT: {"groups": {"chest": 10.0}}}
 
