@@ -58,8 +58,16 @@ class Candidates:
         return self._gains.enough(steps, self._apart - further * self._most)
 
 
+FOR_THE_COACH = ("load-outside-zone", "nothing-changes", "session-empty", "sets-not-read")
+"""Rules that ask what was meant: loads upwards, steps, names. What clears their findings only hides them."""
+NOT_MOVED = ("near-maximal-before-event",)
+"""Rules on what leads up to a meet: past it, nobody needs the session."""
+
+
 def _all(plan: Plan, seen: Seen, *, own: bool) -> Iterator[EditStep]:
     """Every step that may help; ``own`` says whether the finding is of the text before all edits."""
+    if seen.rule in FOR_THE_COACH:
+        return
     weeks = seen.finding.weeks
     lines, sessions = _spoken_of(plan, seen)
     if own:
@@ -82,7 +90,7 @@ def _all(plan: Plan, seen: Seen, *, own: bool) -> Iterator[EditStep]:
         if seen.unit == "min":
             yield from paired(plan, held)
         if seen.unit in ("h", "days") or _family(seen.rule) == "schedule":
-            yield from other_days(plan, held, weeks)
+            yield from other_days(plan, held, weeks) if seen.rule not in NOT_MOVED else ()
             at = [plan.line_at(one.offset) for one in seen.levers]
             named = [line for line in held.lines if line in at]
             yield from halved(plan, held, named or held.lines, weeks)

@@ -15,6 +15,7 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterable, Iterator
 
+    from ..counting.ledger import Ledger
     from ..counting.week import Week
     from .judge import Spans
     from .lines import Line, Plan, WrittenSession
@@ -63,6 +64,7 @@ def _to_free(
         if week.number in weeks
         for one in _days_busy(week)
     }
+    taken |= {day for ledger in plan.ledgers for week, day in _event_days(ledger) if week in weeks}
     for number in sorted(set(range(1, 8)) - taken, key=lambda one: (abs(one - day), one)):
         if not _is_trained_on(plan, number):
             continue
@@ -190,6 +192,11 @@ def _written(plan: Plan, held: WrittenSession, number: int, weeks: Iterable[int]
     else:
         edits = value_in(node, key, own, done, name)
     return spans_of_all(edits, plan.line_end) if edits else ()
+
+
+def _event_days(ledger: Ledger) -> list[tuple[int, int]]:
+    """The week and the day of it of each dated event: nothing is moved onto a meet."""
+    return [((number - 1) // 7 + 1, (number - 1) % 7 + 1) for number, _ in ledger.events()]
 
 
 def _days_busy(week: Week) -> list[int]:
