@@ -157,7 +157,7 @@ def _heavier(ledger: Ledger) -> Iterator[DraftFinding]:
 def _copied(ledger: Ledger, told: Container[int]) -> Iterator[DraftFinding]:
     """Easier weeks whose main lifts are those of a week before, and not of the lightest of them."""
     deloads = [(week, last, place) for week, last, place in _deloads(ledger)]
-    lines = [dict(line) for line in weeks_of_lines(ledger.weeks)] if deloads else []
+    lines = [dict(line) for line in ledger.recall(weeks_of_lines, ledger.weeks)] if deloads else []
     since = 0
     for week, last, place in deloads:
         wave = [one for one in ledger.typical_weeks() if since < one.number <= last.number]

@@ -31,7 +31,9 @@ _ALLOWED = re.compile(
 
 _SO_FAR = re.compile(
     r"\b(?:above|below|under|up to|to|only) (?:the )?\d+\b|\b\d+ ?(?:deg(?:rees?)?\b|°)"
-    r"|\b(?:stays?|kept|keep|stop(?:s|ped)?) (?:at|above|below|within) \d+|\b\d{2,3} or (?:more|less)\b"
+    r"|\b(?:stays?|kept|keep|stop(?:s|ped)?) (?:at|above|below|within) (?:[3-9]\d|1[0-5]\d)\b"
+    r"(?! ?(?:kg|lb|%|s\b|rep))"
+    r"|\b(?:[6-9]\d|1[0-5]\d) or (?:more|less)\b(?! (?:kg|lb|rep))"
     r"|\b(?:below|under|not past|no higher than|no lower than) (?:the )?(?:shoulder|chest|chin|eye|nose|head"
     r"|ear|hip|waist|navel|knee|mid-?thigh|mid-?shin|shin)s?\b"
     r"|\b(?:shoulder|chest|chin|eye|nose|head|ear|hip|waist|navel|knee|thigh|shin)[- ](?:height|level)\b",
@@ -90,7 +92,7 @@ def says_that_it_may(
     by the words of both. ``is_measured`` says that its degrees were held against the restriction.
     """
     noted = list(_noted(entry, member))
-    if any(_is_for_them(text, restriction, member) for text in noted):
+    if any(_works_the_other_side(text, restriction) for text in noted):
         return True
     name, said = _folded(entry.name), _folded(" ".join([entry.name, *noted]))
     if any(_folded(agreed) - name and _folded(agreed) <= said for agreed in restriction.may_stay):
@@ -110,14 +112,10 @@ _OTHER_SIDE = {
 """By the side that is spared: words for the other one, "R hand only"."""
 
 
-def _is_for_them(text: str, restriction: Restriction, member: Member | None) -> bool:
-    """Whether a note names the athlete, whom the coach had in mind then, or works the other side."""
-    name = member.athlete.name if member and member.athlete else ""
-    named = bool(name) and re.search(rf"\b{re.escape(name.split()[0])}\b", text, re.IGNORECASE) is not None
-    return named or any(
-        side in restriction.subject.words.lower().split() and said.search(text)
-        for side, said in _OTHER_SIDE.items()
-    )
+def _works_the_other_side(text: str, restriction: Restriction) -> bool:
+    """Whether a note says that the side which is not spared does the work."""
+    spared = restriction.subject.words.lower().split()
+    return any(side in spared and said.search(text) for side, said in _OTHER_SIDE.items())
 
 
 def _noted(entry: SetGroup, member: Member | None) -> Iterator[str]:

@@ -302,14 +302,3 @@ def moving_apart(week: Week, session: Session, day: int, others: Iterable[int], 
                 yield from moved(session, day_name(starts, day), name)
 
     return work_out
-
-
-def spreading(session: Session, day: str) -> Offer:
-    """A session on a further day."""
-
-    def work_out() -> Iterable[Edit]:
-        from ..lint.remedies.days import also_on
-
-        return also_on(session, day)
-
-    return work_out

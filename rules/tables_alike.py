@@ -69,7 +69,7 @@ def table_cell_differs(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]
                 load: {1: 70 %, 2: 75 %, 3: 80 %, 4: 74 %, 5: 77 %}
               - {exercise: deadlift, sets: 4, reps: 5, load: {1: 70 %, 2: 75 %, 3: 80 %, 4: 72 %, 5: 77 %}}
     """
-    tables = [_Table(line) for line in weeks_of_lines(ledger.weeks)]
+    tables = [_Table(line) for line in ledger.recall(weeks_of_lines, ledger.weeks)]
     tables = [one for one in tables if len(one.loads) >= limits.number("weeks")]
     for table in tables:
         for number, load in table.loads.items():

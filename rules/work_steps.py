@@ -43,7 +43,6 @@ if TYPE_CHECKING:
         Condition("rounds more", 4, "sets more of such a line from which a leap is told", "common practice"),
     ),
     stands_back=("rehabilitation",),
-    needs=("load",),
 )
 def work_step_large(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """A week in which the loaded lifts grow in sets and load to several times the work.
@@ -77,7 +76,7 @@ def work_step_large(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
                 sets: {1-2: 2, 3: 4}
               - {exercise: machine row, reps: 10, load: {1-2: 20 kg, 3: 22.5 kg}, sets: {1-2: 2, 3: 4}}
     """
-    lines = weeks_of_lines(ledger.weeks)
+    lines = ledger.recall(weeks_of_lines, ledger.weeks)
     back = int(limits.number("weeks back"))
     for week in ledger.weeks:
         if week.phase == "test":

@@ -1,10 +1,9 @@
-"""Days of a session: one that is moved, one that is added."""
+"""The day of a session, moved."""
 
 from __future__ import annotations
 
 from ..findings.finding import Edit
 from ..model.weeks import weekday
-from ..syntax.additions import in_braces
 from ..syntax.enclosing import way_to
 from ..syntax.tree import Mapping, Scalar, Sequence
 
@@ -23,17 +22,6 @@ def moved(session: Session, day: str, to: str) -> Iterator[Edit]:
             label = f"move {session.name} to {to}"
             yield Edit(item.place, to.lower(), label, certain=False)
             return
-
-
-def also_on(session: Session, day: str) -> Iterator[Edit]:
-    """Writes a further weekday for a session."""
-    days, label = _days_of(session), f"{session.name} on {day}, too"
-    if isinstance(days, Scalar):
-        words = f"[{days.source.content[days.start : days.end]}, {day.lower()}]"
-        yield Edit(days.place, words, label, certain=False)
-    elif isinstance(days, Sequence) and in_braces(days) and days.items:
-        end = days.items[-1].end
-        yield Edit(days.source.place(end, end), f", {day.lower()}", label, certain=False)
 
 
 def _days_of(session: Session) -> Node | None:

@@ -27,9 +27,6 @@ OTHER = "other"
 CHANGES = ("+", "-", "x", "half")
 """How a value begins that hangs on that of the week before."""
 
-NO_WORDS = ",[]{}#:&*!|>'\"%@`"
-"""Letters for which plain words within braces are put in quotation marks."""
-
 
 def value_in(
     group: Mapping, key: str, weeks: Collection[int], done: Collection[int], words: str

@@ -1224,6 +1224,13 @@ class TestWorkStepLarge:
         text = self.text(week, "{1-2: 2, 3: 4}", "{1-2: 40 kg, 3: 60 kg}", head="weeks: 3\nphase: test")
         assert findings(text, self.RULE) == []
 
+    @pytest.mark.parametrize(
+        ("sets", "said"), [("{1-2: 5, 3: 11}", 1), ("{1-2: 5, 3: 10}", 0), ("{1-2: 1, 3: 4}", 0)]
+    )
+    def test_climbs_leap(self, findings: Findings, week: Text, sets: str, said: int) -> None:
+        line = f"hill sprint, sets: {sets}, distance: 60 m"  # nothing that is loaded
+        assert len(findings(week({"monday": [line]}, "weeks: 3"), self.RULE)) == said
+
     def test_a_step_of_months_ago_is_forgotten(self, findings: Findings, week: Text) -> None:
         text = self.text(week, "{1: 4, 2-6: 2, 7: 4}", "{1-6: 40 kg, 7: 60 kg}", head="weeks: 7")
         assert [one.weeks for one in findings(text, self.RULE)] == [(7,)]

@@ -328,8 +328,9 @@ class TestWhatStandsBesideALine:
             ("deep knee bend", "leg press, note: seat back", 1),
             ("weight through the left hand", "dumbbell Romanian deadlift, note: R hand DB only", 0),
             ("weight through the left hand", "dumbbell Romanian deadlift, note: slowly", 1),
-            ("pull-ups", "pull-up, note: Ida takes the band", 0),
-            ("pull-ups", "pull-up, note: Bea takes the band", 1),
+            ("deep knee bend", "leg press, note: keep at 90 kg", 1),  # no degrees
+            ("deep knee bend", "leg press, note: 90 or more reps in all", 1),
+            ("pull-ups", "pull-up, note: Ida must not miss this", 1),  # a name answers nothing
             ("overhead loading", "handstand hold, hold: 15 s", 1),
             ("overhead loading", "dead hang, hold: 15 s", 0),
         ],

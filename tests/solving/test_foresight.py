@@ -48,7 +48,9 @@ def steps_of(search: Search) -> list[EditStep]:
     return [every[key] for key in sorted(every)]
 
 
-@pytest.mark.parametrize("case", CASES)
+@pytest.mark.parametrize(
+    "case", [case for case in CASES if case != "small 2"]
+)  # no step of it breaks anything
 def test_what_is_foreseen_is_what_the_review_finds(case: str) -> None:
     text, rule = CASES[case]
     search = search_for(text, rule)
@@ -66,7 +68,7 @@ def test_what_is_foreseen_is_what_the_review_finds(case: str) -> None:
         brought = search.judge.look(text, spans).brought(search.before)
         found = {(one.rule, part) for one in brought for part in (*one.parts, one.group)}
         assert broken <= found, [step.label for step in several]
-    assert tried or case.startswith("small")  # of these not each has a step that breaks something
+    assert tried
 
 
 @pytest.mark.parametrize("case", CASES)
