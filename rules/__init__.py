@@ -18,6 +18,7 @@ FAMILIES = (
 
 MODULES = (
     "leg_coverage",
+    "nordics",
     "calves",
     "regions",
     "directions",
@@ -63,6 +64,7 @@ MODULES = (
     "risk",
     "privacy",
     "unknown_names",
+    "lifts_of_loads",
     "work_not_read",
     "implausible",
     "plausibility",

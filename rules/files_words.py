@@ -37,7 +37,11 @@ _DATE = (
 
 _REFUSED = r"(?i)\b(?:not|never|hasn'?t|haven'?t|without|awaiting|waiting|ask|needs?)\b"
 
-_SCREENED = r"(?i)\b(?:par-?q|health (?:questionnaire|form|check)|screen(?:ed|ing)|medical check)"
+_SCREENED = (
+    r"(?i)\b(?:par-?q|health (?:questionnaire|form|check)|screen(?:ed|ing)|medical check"
+    r"|(?:nothing|no(?:t anything)?) (?:wrong|to report|known)? ?(?:medical|health)"
+    r"|medically (?:fine|well|sound|fit|clear))"
+)
 
 _SENTENCE = r"[.;!?]\s|\n"
 
@@ -75,21 +79,24 @@ def of_lifter(lifter: Lifter) -> Iterator[str]:
 def is_word_of_a_professional(restriction: Restriction) -> bool:
     """Whether a licensed professional advised a restriction and a date says when it holds.
 
-    A day on which to ask again does not say when anybody was asked.
+    Weeks of the programme are such a date; a day on which to ask again does not say when anybody was asked.
     """
-    return is_professional([restriction.adviser]) and any((restriction.begins, restriction.ends))
+    when = (restriction.begins, restriction.ends, restriction.in_weeks)
+    return is_professional([restriction.adviser]) and any(when)
+
+
+def who_cleared(texts: Iterable[str]) -> Iterator[str]:
+    """The sentences that say that a professional was asked: ``GP ok'd 4 Jan``."""
+    for text in texts:
+        for sentence in re.split(_SENTENCE, text):
+            asked = is_professional([sentence]) and re.search(_ASKED, sentence) is not None
+            if asked and re.search(_REFUSED, sentence) is None:
+                yield sentence
 
 
 def says_who_cleared(texts: Iterable[str]) -> bool:
-    """Whether a sentence says that a professional was asked, and when: ``GP ok'd 4 Jan``."""
-    return any(
-        is_professional([sentence])
-        and re.search(_ASKED, sentence) is not None
-        and re.search(_DATE, sentence) is not None
-        and re.search(_REFUSED, sentence) is None
-        for text in texts
-        for sentence in re.split(_SENTENCE, text)
-    )
+    """Whether a sentence says that a professional was asked, and when."""
+    return any(re.search(_DATE, sentence) is not None for sentence in who_cleared(texts))
 
 
 def plans_review(ledger: Ledger) -> bool:

@@ -2,15 +2,13 @@
 
 from __future__ import annotations
 
-from math import ceil
-
 from ..lint.counting.counts import counted_lines
 from ..lint.counting.week import BUILDING
-from ..lint.engine.limits import Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, found
 from ..lint.model.naming import line_name
-from ..lint.wording.words import counted_noun, says, sets_of
+from ..lint.wording.words import says, sets_of
+from .fallen_out import fallen_out, held_in, put_back
 from .offers import adding
 from .shared import (
     add,
@@ -18,8 +16,6 @@ from .shared import (
     serves,
     suggested,
     unless,
-    where_named,
-    where_to_add,
 )
 
 TYPE_CHECKING = False
@@ -34,6 +30,7 @@ if TYPE_CHECKING:
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import DraftFinding, Severity
     from ..lint.model.sessions import Prescription, Session
+    from .fallen_out import FallenOut
 
 LEG_WORK = ("knee extension", "hip extension", "knee flexion", "hip hinge", "squat", "lunge")
 """Joint actions and patterns by which a week counts as training the legs."""
@@ -88,23 +85,27 @@ def knee_flexion_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator
     curls = suggested(week.programme, serves("knee flexion"))
     if curls.is_spared:
         return
-    session = _for_the_back(work)
-    line = _line_in(session, work)
     missing, wanted = "no knee flexion", _wanted(part)
-    advice = add("leg curl", curls, session.name)
-    if not hinges and _lacks_hinge(week, ledger) and not (hinge := _hinges(week)).is_spared:
+    both = not hinges and _lacks_hinge(week, ledger) and not (hinge := _hinges(week)).is_spared
+    actions = ("knee flexion", "hip hinge") if both else ("knee flexion",)
+    lost = [one for action in actions if (one := fallen_out(ledger, action))]
+    session = _where_it_was(lost, week) or _for_the_back(work)
+    line = _line_in(session, work)
+    to = f"{session.name}{_in(part)}"
+    advice = put_back(lost, session, _in(part)) if lost else add("leg curl", curls, to)
+    if both:
         missing, wanted = "no knee flexion or hinge", f"a set of each{_in(part)}"
-        if curls.names and hinge.names:
-            advice = f"Add {curls.names[0]} and {hinge.names[0]} to {session.name}"
+        if curls.names and hinge.names and not lost:
+            advice = f"Add {curls.names[0]} and {hinge.names[0]} to {to}"
     yield found(
         line.place,
-        f"{sets_of(str(work))} of {called}{turn.words}, {missing}"
+        f"{sets_of(str(work))} of {called}{turn.words}, {missing}{held_in(lost)}"
         f"{_unless_in_block(week, ledger, 'knee flexion')}.",
         severity=coverage_severity(week, "warning" if _is_for_size(week) else "note", curls),
         wanted=wanted,
-        change=f"{advice}{_in(part)}.",
+        change=f"{advice}.",
         where=line_name(line),
-        edits=adding(week.programme, session, curls, part),
+        edits=adding(week.programme, session, _first_of(lost, curls), part),
         subject="knee flexion",
         group="knee flexion",
         amount=Amount(0, 1),
@@ -167,17 +168,21 @@ def hip_hinge_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator[Dr
     if hinges.is_spared:
         return
     serious: Severity = "warning" if _is_for_size(week) else "note"
-    session = _for_the_back(legs)
+    lost = [one for one in (fallen_out(ledger, "hip hinge"),) if one]
+    session = _where_it_was(lost, week) or _for_the_back(legs)
     line = _line_in(session, curls, legs)
+    to = f"{session.name}{_in(part)}"
+    advice = put_back(lost, session, _in(part)) if lost else add("hip hinge", hinges, to)
     yield found(
         line.place,
         f"{sets_of(str(legs))} of leg work{turn.words}, no hip hinge{' that moves' if held else ''}"
+        f"{held_in(lost)}"
         f"{_unless_in_block(week, ledger, 'hip hinge')}.",
         severity=coverage_severity(week, serious, hinges),
         wanted=_wanted(part),
-        change=f"{add('hip hinge', hinges, session.name)}{_in(part)}.",
+        change=f"{advice}.",
         where=line_name(line),
-        edits=adding(week.programme, session, hinges, part),
+        edits=adding(week.programme, session, _first_of(lost, hinges), part),
         subject="hip hinge",
         group="hip hinge",
         amount=Amount(0, 1),
@@ -216,6 +221,16 @@ def _in(part: str) -> str:
     return f" in weeks {part}" if part else ""
 
 
+def _where_it_was(lost: list[FallenOut], week: Week) -> Session | None:
+    """The session of a week that is called like the one in which other weeks hold what is missing."""
+    return lost[0].session(visit.session for visit in week.visits) if lost else None
+
+
+def _first_of(lost: list[FallenOut], suggestion: Suggestion) -> Suggestion:
+    """What is suggested, after what other weeks hold."""
+    return lost[0].before(suggestion) if lost else suggestion
+
+
 def _for_the_back(count: Count) -> Session:
     """The session that a curl or hinge fits best: its name says so, or it extends the hips most.
 
@@ -241,8 +256,11 @@ BACK_IN_WORDS = ("posterior", "hamstring", "hamstrings", "hinge", "back of the l
 
 
 def _line_in(session: Session, *counts: Count) -> Prescription:
-    """Its first line in the first of some counts that has one: what is missing could stand beside it."""
-    return next(line for count in counts for line, _ in count.lines() if line.session is session)
+    """Its first line in the first of some counts that has one, else its first: what is missing could stand
+    beside it.
+    """
+    lines = (line for count in counts for line, _ in count.lines() if line.session is session)
+    return next(lines, session.prescriptions[0])
 
 
 def is_ruled_out(week: Week, ledger: Ledger, words: Collection[str]) -> bool:
@@ -317,83 +335,3 @@ def _is_lifted_heavy(week: Week) -> bool:
 
 def _unless_in_block(week: Week, ledger: Ledger, action: str) -> str:
     return unless(ledger.judged_with(week), actions=(action,))
-
-
-@rule(
-    "nordics-too-rare",
-    family="coverage",
-    severity="note",
-    confidence="meta-analysis",
-    why="In a review athletes benefited where they kept to more than half of the programme and did Nordic"
-    " curls more often than once in three weeks; a re-analysis of such trials was inconclusive. This"
-    " speaks of a dose and forecasts no injury.",
-    sources=("ripley-2021", "impellizzeri-2021"),
-    options=(
-        Option("weeks", 3, "weeks for each session with Nordic curls", "ripley-2021"),
-        Option(
-            "exercises",
-            ("Nordic curl", "assisted Nordic curl", "weighted Nordic curl"),
-            "exercises that count",
-            "the Nordic curl: Ripley and others 2021; that its easier and heavier forms count is common"
-            " practice, no source",
-        ),
-    ),
-    stands_back=("rehabilitation",),
-)
-def nordics_too_rare(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
-    """Nordic curls less often than once in three weeks.
-
-    Counts the sessions of the whole programme that hold a set of Nordic curls; wants one in 3 weeks on
-    average, or none. Silent where a session names them in its preparation.
-
-    Flags:
-        programme: Season
-        weeks: 7
-        sessions:
-          - session: Gym
-            exercises:
-              - {exercise: Nordic curl, sets: {1: 2, 2-4: 0, 5: 2, 6-7: 0}, reps: 5}  # <- here
-
-    Passes:
-        programme: Season
-        weeks: 6
-        sessions:
-          - session: Gym
-            exercises:
-              - {exercise: Nordic curl, sets: {1: 2, 2-4: 0, 5: 2, 6: 0}, reps: 5}
-    """
-    names = limits.names("exercises")
-    if not any(is_one_of(entries[0], names) for entries in ledger.lifts().values()):
-        return
-    sessions = ledger.how_often(lambda entry: is_one_of(entry, names))
-    weeks = len(ledger.weeks)
-    if are_prepared(ledger, names) or ledger.could_hold(actions=("knee flexion",)):
-        return
-    counted = ledger.sets_where(lambda entry: is_one_of(entry, names))
-    apart = weeks / sessions
-    if apart > limits.number("weeks"):
-        yield found(
-            where_to_add(counted),
-            f"{counted_noun(sessions, 'session')} with Nordic curls in {weeks} weeks.",
-            wanted=limits.words("at least one in {:week}", "weeks"),
-            change="Do them every week or two, or put another leg curl in their place.",
-            where=where_named(counted),
-            group="Nordic curl",
-            amount=Amount(sessions, ceil(weeks / limits.number("weeks")), "sessions"),
-            related=counted_lines(counted, of=f"{counted} sets of Nordic curls"),
-        )
-
-
-def are_prepared(ledger: Ledger, names: tuple[str, ...]) -> bool:
-    """Whether a session names one of some exercises in its preparation."""
-    return any(
-        name.casefold() in term.words.casefold()
-        for session in ledger.programme.sessions()
-        for term in session.preparation
-        for name in names
-    )
-
-
-def is_one_of(entry: SetGroup, names: tuple[str, ...]) -> bool:
-    """Whether a group of sets is of one of some exercises."""
-    return entry.exercise is not None and entry.exercise.name in names

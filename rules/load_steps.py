@@ -86,6 +86,10 @@ SLOW = 3
 """Seconds of a phase, from which a tempo is slower than lifting as usual (common practice, no source)."""
 
 
+STEEP = 1.5
+"""Times the step that is allowed, from which one is no plan (common practice, no source)."""
+
+
 class Step:
     """A step in load from one entry to a later one: ``up`` by so much %, where ``most`` would do.
 
@@ -99,23 +103,30 @@ class Step:
         self.wanted = wanted
 
 
-def step_between(entry: SetGroup, earlier: Iterable[tuple[SetGroup, int]], limits: Limits) -> Step | None:
+def step_between(
+    entry: SetGroup, earlier: Iterable[tuple[SetGroup, int]], limits: Limits, longer_by: float = 0
+) -> Step | None:
     """The step from the heaviest like set among earlier ones, where it is too large from each of them.
 
-    Each comes with the weeks that its load has been lifted for.
+    Each comes with the weeks that its load has been lifted for. Where no set is alike, a steep step is told
+    from those that are up to ``longer_by`` repetitions longer.
     """
-    steps = []
+    like, longer = [], []
     for before, weeks in earlier:
         if before.fast_tempo != entry.fast_tempo:
             continue
         was, now = middle_repetitions(before.work), middle_repetitions(entry.work)
-        if was is None or now is None or abs(now - was) > limits.number("like repetitions"):
+        unit = unit_of_both(before, entry)
+        if was is None or now is None or not unit:
             continue
-        if unit := unit_of_both(before, entry):
-            steps.append(stepped(before, entry, unit, max(was - now, 0.0), limits, weeks))
-    if not steps or not all(step.wanted for step in steps):
+        if abs(now - was) <= limits.number("like repetitions"):
+            like.append(stepped(before, entry, unit, max(was - now, 0.0), limits, weeks))
+        elif 0 < was - now <= longer_by:
+            longer.append(stepped(before, entry, unit, was - now, limits, weeks))
+    steps = like or longer
+    if not all(step.wanted and (like or step.up > STEEP * step.most) for step in steps):
         return None
-    return min(steps, key=lambda step: step.up)
+    return min(steps, key=lambda step: step.up, default=None)
 
 
 def unit_of_both(before: SetGroup, entry: SetGroup) -> str:

@@ -11,6 +11,7 @@ from .files_words import (
     of_lifter,
     says_screened,
     says_who_cleared,
+    who_cleared,
 )
 from .shared import beginning
 
@@ -61,11 +62,14 @@ def clearance_missing(lifter: Lifter, limits: Limits) -> Iterator[DraftFinding]:
     athlete = lifter.athlete
     reasons = list(_reasons_for_clearance(lifter, limits.number("age")))
     if reasons and athlete.clearance is None and not says_who_cleared(of_lifter(lifter)):
+        is_asked = any(who_cleared(of_lifter(lifter)))
         yield found(
             athlete.place,
-            f"No clearance on file ({', '.join(reasons)}).",
+            f"{'A clearance without a date' if is_asked else 'No clearance on file'} ({', '.join(reasons)}).",
             wanted="its date",
-            change="Ask a physician or other licensed professional, then write `clearance on file`.",
+            change="Write the day under `clearance on file`."
+            if is_asked
+            else "Ask a physician or other licensed professional, then write `clearance on file`.",
             where=athlete.name,
             once=True,
         )

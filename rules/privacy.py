@@ -128,6 +128,13 @@ _EMERGENCY = (
 )
 """Words for what whoever leads a session must know when something happens."""
 
+_TO_DO = (
+    r"\b(?:if|when|above|over|below|under)\b[^.;]{0,60}\b(?:stop|rest|walk|skip|home|ring|call|lighter|easy"
+    r"|only|half|nothing|leave|wait|no)\w*\b"
+    r"|\b(?:check|measure|take|read|test)(?:ed|s)?\b[^.;]{0,40}\b(?:before|first|after)\b"
+)
+"""Words for what is done in a session by what is measured."""
+
 _SENTENCE = r"[.;{}\[\]:\"#\r\n]"
 
 _NOTE = r"[{}\[\]\"#]|\n\s*[\w ]+:"
@@ -246,7 +253,7 @@ def _private(extent: Place, limits: Limits) -> list[Place]:
     pattern = re.compile(rf"(?<![\w-])(?:{'|'.join(alike)})s?(?![\w-])", re.IGNORECASE)
     matches = pattern.finditer(extent.text.content, extent.start, extent.end)
     places = [extent.text.place(*match.span()) for match in matches if not _is_of_a_thing(match)]
-    return [place for place in places if not _is_for_emergencies(place)]
+    return [place for place in places if not _is_for_the_session(place)]
 
 
 def _is_of_a_thing(match: re.Match[str]) -> bool:
@@ -302,9 +309,14 @@ def _is_explained(place: Place) -> bool:
     return re.search(_MEANT, _sentence(place), re.IGNORECASE) is not None
 
 
-def _is_for_emergencies(place: Place) -> bool:
-    """Whether a note says what to know in an emergency: ``Asthma. Inhaler in the top pocket``."""
-    return _lasts(place) and re.search(_EMERGENCY, _sentence(place, _NOTE), re.IGNORECASE) is not None
+def _is_for_the_session(place: Place) -> bool:
+    """Whether a note says what to know in an emergency, ``Asthma. Inhaler in the top pocket``, or what to do
+    in a session: ``blood pressure first, above 170 only a walk``.
+    """
+    return _lasts(place) and (
+        re.search(_EMERGENCY, _sentence(place, _NOTE), re.IGNORECASE) is not None
+        or re.search(_TO_DO, _sentence(place), re.IGNORECASE) is not None
+    )
 
 
 def _sentence(place: Place, ends: str = _SENTENCE) -> str:

@@ -55,8 +55,9 @@ def rest_too_short_heavy(entry: SetGroup, limits: Limits) -> Iterator[DraftFindi
 
     Looks at compound lifts at 85 % of the best lift and more, at 5 repetitions or fewer with 2 or fewer in
     reserve, or at a 5RM or heavier; wants 2 min, judged on the long end of a range. Where the goal is neither
-    strength nor power, or the level novice, few repetitions alone make no set heavy. Silent for singles, sets
-    on the clock, sets broken up (clusters, drop sets, rest-pause), contrast, supersets and circuits.
+    strength nor power, the level is novice, or nothing but the body is lifted, few repetitions alone make no
+    set heavy. Silent for singles, sets on the clock, sets broken up (clusters, drop sets, rest-pause),
+    contrast, supersets and circuits.
 
     Flags:
         programme: Legs
@@ -128,6 +129,8 @@ def _heavy(entry: SetGroup, limits: Limits) -> str:
         return ""
     if entry.programme.level == "novice":
         return ""  # light in kilograms, whatever is left
+    if entry.implement == "bodyweight" and not (load and any(one.high for one in load.values)):
+        return ""  # nobody chose a load: the athlete does what they can
     if reps.high <= few and reserve is not None and reserve.high <= limits.number("most left"):
         return f"of {reps} with {entry.reserve_in_words}"
     return ""

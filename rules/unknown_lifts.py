@@ -35,7 +35,8 @@ def spared_where_done(ledger: Ledger, name: str, spared: list[Restriction]) -> l
 
 def may_load(ledger: Ledger, suggested: Suggestions, spared: Collection[Restriction]) -> str:
     """``bottoms-up press, which loads `overhead pressing```: the first that may be meant; or empty."""
-    from ..lint.body.restrictions import loads, read
+    from ..lint.body.restriction_traits import loads
+    from ..lint.body.restrictions import read
 
     for name in suggested.names if spared else ():
         exercise = ledger.known.exercise(name)

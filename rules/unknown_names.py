@@ -27,7 +27,7 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterable, Iterator
 
-    from ..lint.counting.ledger import Ledger, Lifter
+    from ..lint.counting.ledger import Ledger
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import DraftFinding
     from ..lint.text.places import Term
@@ -42,6 +42,7 @@ if TYPE_CHECKING:
     " if it did nothing.",
     sources=(),
     asks=True,
+    follows=("sets-not-read",),
 )
 def exercise_unknown(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """An exercise, an alternative or a swap that is not known.
@@ -109,51 +110,6 @@ def exercise_unknown(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
             else _writing(term, () if suggested.lifts else suggested.names, certain=suggested.slip),
             once=True,
         )
-
-
-@rule(
-    "lift-of-load-unknown",
-    family="upkeep",
-    severity="warning",
-    confidence="fact",
-    why="A share of a lift that nobody knows cannot be worked out, by the lifter or by a review.",
-    sources=(),
-)
-def lift_of_load_unknown(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
-    """A load in % of another lift that the catalogue does not know by name or alias.
-
-    Looks up the lift of every load such as `65 % of back squat`; offers the nearest names.
-
-    Flags:
-        programme: Legs
-        sessions:
-          - session: Lower
-            exercises:
-              - {exercise: pause squat, sets: 3, reps: 4, load: 65 % of back sqat}  # <- here
-
-    Passes:
-        programme: Legs
-        sessions:
-          - session: Lower
-            exercises:
-              - {exercise: pause squat, sets: 3, reps: 4, load: 65 % of back squat}
-    """
-    told: set[object] = set()
-    for _, entry in ledger.entries():
-        load, place = entry.work.load, entry.work.places.get("load")
-        if load is None or load.kind != "lift" or place is None or place.key in told:
-            continue
-        told.add(place.key)
-        if ledger.known.exercise(load.whole) is None:
-            near = ledger.known.nearest(load.whole, level=ledger.level)
-            share = load.words.removesuffix(load.whole)
-            yield found(
-                place,
-                f"`{shortened(load.whole)}` is no lift that is known, so {load.words} comes to no load.",
-                change=did_you_mean(near) or "Name a lift, or write the load in kg.",
-                where=line_name(entry.prescription),
-                edits=tuple(Edit(place, f"{share}{name}", f"write {share}{name}") for name in near),
-            )
 
 
 def _exercises_named(ledger: Ledger) -> Iterator[tuple[Term, str]]:
@@ -266,49 +222,6 @@ def exercise_by_alias(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
                 change=f"Write {exercise.name}.",
                 where=where,
                 edits=_writing(term, [exercise.name], certain=True),
-            )
-
-
-@rule(
-    "lift-unknown",
-    family="upkeep",
-    severity="warning",
-    confidence="fact",
-    why="A best lift that nobody can match to an exercise is used for no load.",
-    sources=(),
-)
-def lift_unknown(lifter: Lifter, limits: Limits) -> Iterator[DraftFinding]:
-    """A best lift on file of an exercise that the catalogue does not know by name or alias.
-
-    Looks up every best lift; offers the nearest names.
-
-    Flags:
-        programme: Legs
-        athlete:
-          name: Ida
-          best lifts:
-            back sqat: 80 kg  # <- here
-        sessions: [{session: Lower, exercises: [{exercise: back squat, sets: 3, reps: 8}]}]
-
-    Passes:
-        programme: Legs
-        athlete:
-          name: Ida
-          best lifts:
-            back squats: 80 kg
-        sessions: [{session: Lower, exercises: [{exercise: back squat, sets: 3, reps: 8}]}]
-    """
-    known = lifter.resources.known
-    for number, best in enumerate(lifter.athlete.best_lifts):
-        if known.exercise(best.exercise.words) is None:
-            level = lifter.athlete.level
-            near = known.nearest(best.exercise.words, level=level) if number < MOST_SUGGESTED else []
-            yield found(
-                best.exercise.place,
-                f"`{best.exercise.words}` is not in the catalogue, so this best lift is used for no load.",
-                change=did_you_mean(near) or "Write the exercise's usual name.",
-                where=f"{lifter.athlete.name}, best lifts",
-                edits=_writing(best.exercise, near),
             )
 
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from itertools import accumulate, pairwise
 from math import inf
 
-from ..lint.counting.change import slip_in, weeks_of_lines
+from ..lint.counting.change import is_a_digit_too_high, slip_in, visits_of_lines
 from ..lint.counting.set_group import WITH_BODY
 from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
@@ -14,6 +14,7 @@ from ..lint.model.naming import line_name
 from ..lint.model.quantities import load as read_load
 from ..lint.wording.words import counted_noun, plain
 from .load_steps import (
+    STEEP,
     STEPS,
     Step,
     is_light,
@@ -52,6 +53,12 @@ if TYPE_CHECKING:
     options=(
         Option("step", 10, "% from one week to the next", "acsm-2009"),
         *STEPS,
+        Condition(
+            "longer by",
+            3,
+            "repetitions at most by which an earlier set is longer, where none is alike",
+            "common practice",
+        ),
         Condition("light", 60, "% of the best lift, below which a step asks little", "common practice"),
         Condition("doubled", 80, "% more, from which a step is a slip whatever the load", "common practice"),
     ),
@@ -61,17 +68,19 @@ def load_step_large(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """A load that rises by more than a tenth from one week to the next, like repetitions with like.
 
     Compares each load with the loads of the same exercise in all earlier weeks, at repetitions no more than
-    one apart; sets lifted as fast as possible (X), and lines whose name or tempo says that the lift is done
-    otherwise (paused, tempo, light, back-off), only with others of their kind. Wants it no more than 10 %
-    above the heaviest of them, 20 % after two weeks at that load, and 4 % more for each repetition that it is
-    shorter or nearer to failure; or no more than the next step, where that is larger: that of the implement,
-    10 kg for both legs. A step after one odd week is held against both weeks. Left alone are like steps that
-    are not steep, loads that go up and down in turn, loads that are light for the lifter (under 60 % of the
-    best lift; else under body mass, for arms and one leg half of it), unless they nearly double, repetition
-    maxima, labels, bodyweight loads without a body mass, maximal singles, and all singles in a phase `test`.
-    What leaves and returns is one finding each, all other steps are one together: a note in a return, and
-    where the step is not steep and nobody knows how heavy it is. A stated progression is held against the
-    same limit. No rehabilitation hides a step.
+    one apart; where there are none, with sets up to three repetitions longer, and tells steep steps alone,
+    half as large again as allowed; sets lifted as fast as possible (X), and lines whose name or tempo says
+    that the lift is done otherwise (paused, tempo, light, back-off), only with others of their kind. Wants it
+    no more than 10 % above the heaviest of them, 20 % after two weeks at that load, and 4 % more for each
+    repetition that it is shorter or nearer to failure; or no more than the next step, where that is larger:
+    that of the implement, 10 kg for both legs. A step after one odd week is held against both weeks. Left
+    alone are like steps that are not steep, loads that go up and down in turn, loads that are light for the
+    lifter (under 60 % of the best lift; else under body mass, for arms and one leg half of it), unless they
+    nearly double or are a digit too high in a line that only rises, repetition maxima, labels, bodyweight
+    loads without a body mass, maximal singles, and all singles in a phase `test`. What leaves and returns is
+    one finding each, all other steps are one together: a note in a return, and where the step is not steep
+    and nobody knows how heavy it is. A stated progression is held against the same limit. No rehabilitation
+    hides a step.
 
     Flags:
         programme: Squat
@@ -144,7 +153,7 @@ def _large_steps(weeks: tuple[Week, ...], limits: Limits) -> list[_Large]:
                 if is_new and entry.measured and not is_test(entry):
                     alike = [one for one, other in so_far.items() if other == variant]
                     lasting = [(one, len(held.get(_load(one), ()))) for one in alike]
-                    step = step_between(entry, lasting, limits)
+                    step = step_between(entry, lasting, limits, limits.number("longer by"))
                     if step and not _follows_its_line(entry, alike, limits):
                         large.append(_Large(step, entry, week.number))
                 so_far[entry] = variant
@@ -230,9 +239,9 @@ def _too_large(ledger: Ledger, steps: list[_Large], back: str = "") -> DraftFind
 
 
 class _Around:
-    """An entry with what its line holds in the two weeks before, the latest first, and in the weeks after.
+    """An entry with what its line holds in the two visits before, the latest first, and in the one after.
 
-    ``line`` is what it holds in all weeks, in order.
+    ``line`` is what it holds in all weeks, in order: one group for each week, unless its visits differ.
     """
 
     def __init__(self, entry: SetGroup, at: int, line: list[tuple[Week, SetGroup]]) -> None:
@@ -254,6 +263,14 @@ class _Around:
             return False
         return values[self.at + 1] < values[self.at] and values[self.at + 2] >= WAVE * values[self.at]
 
+    def breaks_a_rise(self) -> bool:
+        """Whether the line never goes down but for this number, which fits in with one digit less."""
+        values = self._values()
+        others = [*values[: self.at], *values[self.at + 1 :]]
+        if self.after is None or len(others) < A_RISE or any(now < was for was, now in pairwise(others)):
+            return False
+        return bool(self.before) and is_a_digit_too_high(self.before[0], self.entry, self.after[1])
+
     def has_like_steps(self, large: _Large) -> bool:
         """Whether the line goes up about as much in another week, too."""
         unit = unit_of_both(large.step.before, self.entry)
@@ -264,10 +281,10 @@ class _Around:
         return sum(after - before >= LIKE * here for before, after in pairwise(highest)) > 1
 
 
-STEEP = 1.5
-"""Times the step that is allowed, from which one is no plan (common practice, no source)."""
 WAVE = 0.95
 """Share of a load from which a line is back at it (common practice, no source)."""
+A_RISE = 4
+"""Loads of a line, from which it is known to rise throughout (common practice, no source)."""
 LIKE = 0.6
 """Share of a step from which another one is like it (common practice, no source)."""
 
@@ -279,7 +296,7 @@ def _further_reps(one: SetGroup, other: SetGroup) -> float:
 
 
 def _around(ledger: Ledger, entry: SetGroup, week: int) -> _Around:
-    for line in ledger.recall(weeks_of_lines, ledger.weeks):
+    for line in ledger.recall(visits_of_lines, ledger.weeks):
         for at, (when, one) in enumerate(line):
             if one is entry and when.number == week:
                 return _Around(entry, at, line)
@@ -300,7 +317,7 @@ def _back_to(around: _Around, limits: Limits) -> str:
     if around.after is None or around.is_a_wave():
         return ""
     week, after = around.after
-    if step_between(around.entry, ((after, 1),), limits) is None:
+    if step_between(around.entry, ((after, 1),), limits) is None and not around.breaks_a_rise():
         return ""
     return f", and back to {load_in_words(after.work).words} in week {week.number}"
 

@@ -23,6 +23,10 @@ if TYPE_CHECKING:
     from ..lint.findings.finding import DraftFinding
 
 
+NOTHING = (0.0, 0.0)
+"""What a line of other weeks brings to the number of sets in the worst week."""
+
+
 @rule(
     "sets-not-read",
     family="upkeep",
@@ -41,7 +45,7 @@ def sets_not_read(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
 
     Counts the work sets of each week whose exercise is not known, slips of a known name left out. Wants no
     more than a quarter of the week's sets to be such, and none of them to be at 80 % or more. One finding
-    for the programme, on its worst week.
+    for the programme, on its worst week; it lists what is said of each name.
 
     Flags:
         programme: Legs
@@ -63,7 +67,7 @@ def sets_not_read(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     share, heavy = limits.number("share"), limits.number("heavy")
     worst: tuple[float, Count, Count] | None = None
     slips: dict[str, Exercise | None] = {}
-    weeks = []
+    weeks, lines = [], {}
     for week in ledger.weeks:
         if not any(isinstance(lift, str) for lift in week.lifts()):
             continue
@@ -74,11 +78,15 @@ def sets_not_read(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
         much = unread.high > every.high * share / 100
         if much or any(_is_at_least(heavy, part.entry) for part in unread.parts):
             weeks.append(week.number)
+            lines.update({line.place.key: line for line, _ in unread.lines()})
             if worst is None or unread.high > worst[0]:
                 worst = (unread.high, unread, every)
     if worst is not None:
         _, unread, every = worst
         names = names_of(part.entry for part in unread.parts)
+        counted = counted_lines(unread)
+        for one in counted:
+            lines.pop(one.place.key, None)
         yield found(
             unread.lines()[0][0].place,
             f"{unread.most} of {every.most} sets not read: {first_of(list(map(shortened, names)))}"
@@ -86,8 +94,9 @@ def sets_not_read(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
             wanted=limits.words("at most {:%} of a week's sets, none at {:%} or more", "share", "heavy"),
             change="Write the usual names, or teach them under `our names`.",
             where=where_named(unread),
-            related=counted_lines(unread),
+            related=(*counted, *(Related(line.place, "in other weeks", NOTHING) for line in lines.values())),
             weeks=tuple(weeks),
+            once=True,
         )
 
 

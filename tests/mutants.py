@@ -188,7 +188,7 @@ class Module:
         self.code = self.compiled()
         self.imports = {
             (str(node.module), alias.name)
-            for node in self.tree.body
+            for node in ast.walk(self.tree)
             if isinstance(node, ast.ImportFrom) and node.level == 1
             for alias in node.names
         }

@@ -1,4 +1,4 @@
-"""A gross of programmes of coaches who had not seen the rules, and what is found in them.
+"""Programmes of coaches who had not seen the rules, and what is found in them.
 
 Written on paper first, in many hands, and typed with the guide alone; letters of the folders tell the dozens.
 verdicts.yaml holds every finding with the judgement of another coach. A finding that comes or goes must be
@@ -84,9 +84,19 @@ HIDDEN = {
     ("o04", "hip-hinge-missing"),
     ("o06", "legs-heavy-before-event"),
     ("o09", "protected-area-loaded"),
+    ("p02", "hip-hinge-missing"),
+    ("p06", "legs-heavy-before-event"),
+    ("p07", "protected-area-loaded"),
+    ("p10", "load-step-large"),
+    ("p11", "deload-without-cut"),
+    ("q01", "load-step-large"),
+    ("q02", "hip-hinge-missing"),
+    ("q09", "protected-area-loaded"),
+    ("q11", "deload-without-cut"),
 }
-"""Mistakes that were hidden, each with the rule that finds it, be it in a finding that lists it. Two are not found:
-a week typed with its copy as one value, and a kettlebell that only a note names."""
+"""Mistakes that were hidden, each with the rule that finds it, be it in a finding that lists it. Three are not
+found: a week typed with its copy as one value, a kettlebell that only a note names, and the day before a match whose
+name is in a language that no list of events holds."""
 
 
 @pytest.fixture(scope="module")
@@ -95,7 +105,7 @@ def reviewed_programmes() -> Review:
 
 
 def test_all_are_read(reviewed_programmes: Review) -> None:
-    assert sum(one.kind == "programme" for one in reviewed_programmes.files) == 144
+    assert sum(one.kind == "programme" for one in reviewed_programmes.files) == 168
     assert not [found for one in reviewed_programmes.files for found in one.findings if not found.why]
     assert not any(one.faults for one in reviewed_programmes.files)
 

@@ -1337,6 +1337,7 @@ KINDS: dict[str, tuple[str, ...]] = {
     'diagonal': ('lift',),
     'diamond': ('lift',),
     'dip': ('movement',),
+    'direction': ('lift',),
     'dish': ('lift',),
     'distance': ('free',),
     'dive': ('lift',),
@@ -3799,6 +3800,8 @@ NAMES: str = (
     'isometric\tdeep isometric squat\tsquat hold\n'
     'isometric\tdip isometric support\tdip support hold\town\n'
     'isometric\tdip isometric top\tdip support hold\n'
+    'isometric\tdirection isometric isometric neck\tisometric neck holds in all directions\town\n'
+    'isometric\tdirection isometric neck\tisometric neck holds in all directions\n'
     'isometric\tdish isometric\thollow hold\n'
     "isometric\tdumbbell grip isometric\tfarmer's hold\n"
     "isometric\tdumbbell isometric\tfarmer's hold\n"
@@ -3853,6 +3856,7 @@ NAMES: str = (
     'isometric\tinverted isometric row\tinverted row hold\n'
     'isometric\tinverted isometric row\tinverted row hold\town\n'
     'isometric\tinverted isometric row top\tinverted row hold\n'
+    'isometric\tisometric isometric neck\tisometric neck holds in all directions\n'
     'isometric\tisometric isometric overhead\toverhead hold\n'
     'isometric\tisometric isometric soleu\tbent-knee calf hold\n'
     'isometric\tisometric isometric suitcase\tsuitcase hold\n'
@@ -3868,6 +3872,7 @@ NAMES: str = (
     'isometric\tisometric low push-up\tpush-up hold\n'
     'isometric\tisometric lunge\tsplit squat hold\n'
     'isometric\tisometric mid push-up\tpush-up hold\n'
+    'isometric\tisometric neck\tisometric neck holds in all directions\n'
     'isometric\tisometric neck prone\tisometric neck extension\n'
     'isometric\tisometric neck rear\tisometric neck extension\n'
     'isometric\tisometric neck rotation\tisometric neck rotation\n'
@@ -5493,6 +5498,7 @@ NAMES: str = (
     'scaption\tdumbbell scaption\tscaption raise\n'
     'scaption\traise scaption\tscaption raise\town\n'
     'scaption\tscaption\tscaption raise\n'
+    'scapular\tcable punch scapular\tcable serratus punch\n'
     'scapular\tcurl-up scapular\tcrunch\n'
     'scapular\tdecline push-up scapular\tfeet-elevated scapular push-up\n'
     'scapular\tdip scapular\tscapular dip\town\n'
@@ -5508,6 +5514,7 @@ NAMES: str = (
     'scapular\tpull-up scapular\tscapular pull-up\n'
     'scapular\tpull-up scapular\tscapular pull-up\town\n'
     'scapular\tpulldown scapular\tmachine shoulder depression\n'
+    'scapular\tpunch scapular\tserratus punch\n'
     'scapular\tpush-up scapular\tscapular push-up\n'
     'scapular\tpush-up scapular\tscapular push-up\town\n'
     'scapular\tpush-up scapular wall\twall scapular push-up\n'

@@ -67,7 +67,7 @@ OTHER_WORDS: dict[str, tuple[str, ...]] = {
     "tire": ("tyre",),
     "rope": ("battle ropes", "skipping rope"),
     "machine rower": ("rowing machine", "rowing ergometer", "row ergometer", *CARDIO),
-    "machine bike": ("bicycle", "cycle", "ergometer", *CARDIO),
+    "machine bike": ("bicycle", "cycle", "ergometer", "air bike", "fan bike", "spin bike", *CARDIO),
     "machine ski ergometer": ("ski", *CARDIO),
     "machine stair climber": ("stepper", "step machine", "stair machine", *CARDIO),
     "machine cross trainer": ("elliptical", *CARDIO),
@@ -284,9 +284,10 @@ def _for_a_bar(said: frozenset[str]) -> frozenset[str]:
 
 @lru_cache(maxsize=1000)
 def _named(piece: str, *, spelled: bool = False) -> tuple[frozenset[str], ...]:
-    """The words of each name of a piece, as written or spelled out."""
+    """The words of each name of a piece, as written or spelled out; also in one word, as in "trapbar"."""
     read = spelled_out if spelled else _words
-    return tuple(map(read, (piece.removeprefix(MACHINE), *OTHER_WORDS.get(piece, ()))))
+    names = (piece.removeprefix(MACHINE), *OTHER_WORDS.get(piece, ()))
+    return (*map(read, names), *(frozenset((fold("".join(words(one))),)) for one in names if " " in one))
 
 
 def _holds(items: Collection[str], piece: str) -> bool:

@@ -8,6 +8,7 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterator, Sequence
 
+    from .catalogue import Exercise
     from .known import Known
 
 
@@ -42,8 +43,9 @@ def name_faults(names: Sequence[tuple[str, str]], known: Known) -> Iterator[Name
     """What is unclear in pairs of (name, meaning). ``known`` is what is known without them.
 
     A meaning must be a known exercise, not a name that is given here too. A name must stand once, and must
-    not be the catalogue's own name of another exercise. A short word for one, as `squat` is for the back
-    squat, is the team's to use: it is written down here what it means.
+    not be the catalogue's own name of another exercise, unless both are small and do the same
+    work. A short word for one, as `squat` is for the back squat, is the team's to use: it is written down
+    here what it means.
     """
     seen: dict[str, int] = {}
     given = {fold(name) for name, _ in names}
@@ -65,6 +67,13 @@ def name_faults(names: Sequence[tuple[str, str]], known: Known) -> Iterator[Name
             hidden is not None
             and hidden.exercise is not exercise
             and fold(name) == fold(hidden.exercise.name)
+            and not _count_alike(hidden.exercise, exercise)
         ):
             counted = f"`{name}` means {exercise.name} here, but it is the name of another exercise."
             yield NameFault(index, counted, "Choose another name, or take it out.")
+
+
+def _count_alike(one: Exercise, other: Exercise) -> bool:
+    """Whether two small exercises do the same work by the same joint actions: no load leans on the name."""
+    small = one.capacity == other.capacity == "light"
+    return small and set(one.actions) == set(other.actions) and one.direct == other.direct

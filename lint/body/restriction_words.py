@@ -12,6 +12,7 @@ Trait = tuple[str, ...]
 
 OFF = ("from", "off")
 CHAINS = ("chain", "kinetic chain")
+BACKS = ("back", "lower back", "spine", "trunk")
 LIFTED = ("lift", "pull", "pick up", "pick thing up")
 
 _LOWER_BACK: tuple[Trait, ...] = (
@@ -36,7 +37,11 @@ _OVERHEAD: tuple[Trait, ...] = (
 )
 _LEGS_LIFTED: tuple[Trait, ...] = (("straight legs lifted", ""),)
 _KNEE_LIFTED: tuple[Trait, ...] = (("action", "hip flexion"),)
-_BENT_OVER: tuple[Trait, ...] = (("pattern", "hip hinge"), ("action", "trunk flexion"))
+_CURLED: tuple[Trait, ...] = (("trunk curled", ""), ("named", "curl-up"))
+_SAT_UP: tuple[Trait, ...] = (("trunk curled", "trunk flexion"), ("named", "curl-up"))
+_BENT_OVER: tuple[Trait, ...] = (("pattern", "hip hinge"), ("trunk curled", ""))
+_PUSHED_UP: tuple[Trait, ...] = (("pattern", "vertical push"),)
+_PULLED_DOWN: tuple[Trait, ...] = (("pattern", "vertical pull"),)
 _TURNED: tuple[Trait, ...] = (("action", "trunk rotation"), ("pattern", "rotation"))
 _PRESSED_BEHIND: tuple[Trait, ...] = (
     ("called", "behind-the-neck press"),
@@ -79,7 +84,13 @@ PARTS: dict[str, tuple[Trait, ...]] = {
 
 MOVEMENTS: dict[str, tuple[Trait, ...]] = {
     "overhead press": _PUSHED_OVERHEAD,
+    "overhead push": _PUSHED_OVERHEAD,
     "overhead": _OVERHEAD,
+    **dict.fromkeys(("overhead pull", "pull from overhead", "pull from above"), _PULLED_DOWN),
+    **dict.fromkeys(("vertical press", "vertical push"), _PUSHED_UP),
+    **dict.fromkeys(("horizontal press", "horizontal push"), (("pattern", "horizontal push"),)),
+    "vertical pull": _PULLED_DOWN,
+    "horizontal pull": (("pattern", "horizontal pull"),),
     "arm over the head": _OVERHEAD,
     **dict.fromkeys(
         (
@@ -101,7 +112,7 @@ MOVEMENTS: dict[str, tuple[Trait, ...]] = {
     "press behind the neck": _PRESSED_BEHIND,
     "pull behind the neck": _PULLED_BEHIND,
     "behind the neck": (*_PRESSED_BEHIND, *_PULLED_BEHIND),
-    "shoulder press": (("pattern", "vertical push"),),
+    "shoulder press": _PUSHED_UP,
     "press": (("pattern", "vertical push"), ("pattern", "horizontal push")),
     "push": (("pattern", "vertical push"), ("pattern", "horizontal push")),
     "bench press": (("pattern", "horizontal push"),),
@@ -175,11 +186,16 @@ MOVEMENTS: dict[str, tuple[Trait, ...]] = {
     "hip rotation": (("action", "hip external rotation"), ("action", "hip internal rotation")),
     "forearm rotation": (("joint", "forearm"),),
     "side bend": (("action", "trunk side bend"),),
-    "crunch": (("action", "trunk flexion"),),
-    "sit up": (("action", "trunk flexion"),),
-    "spinal flexion": (("action", "trunk flexion"),),
-    "round the back": (("action", "trunk flexion"),),
-    "round the lower back": (("action", "trunk flexion"),),
+    "crunch": _SAT_UP,
+    "sit up": _SAT_UP,
+    **dict.fromkeys(
+        (
+            "spinal flexion",
+            *(f"{bend} the {part}" for bend in ("round", "curl", "flex") for part in BACKS),
+            *(f"bend the {part}" for part in ("lower back", "spine")),
+        ),
+        _CURLED,
+    ),
     "spinal extension": (("action", "trunk extension"),),
     "arch the back": (("action", "trunk extension"),),
     "arch the lower back": (("action", "trunk extension"),),

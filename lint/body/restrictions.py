@@ -15,7 +15,8 @@ from functools import cache
 from . import catalogue
 from .known import CATALOGUE
 from .names import fold, words
-from .restriction_angles import DIFFER, goes_through, taken_out, with_arc
+from .restriction_angles import DIFFER, taken_out, with_arc
+from .restriction_traits import loads
 from .restriction_words import (
     BESIDE,
     HARMLESS,
@@ -46,12 +47,6 @@ JOINED = 3
 """Words on each side of an "and" that the name of an exercise may have."""
 MOST_WORDS = 100
 """Words of a restriction that are read; no coach writes more."""
-NEARLY_STRAIGHT = 40
-"""Degrees of the knee up to which a leg that is lifted is called straight."""
-FLOOR = {"hip": 70, "knee": 40}
-"""Degrees from which a joint is bent where something is taken from the floor: less is a hinge from above."""
-PICKED_UP = ("barbell", "trap bar", "dumbbell", "kettlebell", "sandbag", "tire")
-"""What is lifted from the floor."""
 
 SIDES = ("left", "right")
 
@@ -98,6 +93,11 @@ class Spared:
     def is_measured(self) -> bool:
         """Whether degrees are told beyond which it is."""
         return any(len(trait) > 2 or trait[0] in UP_TO for trait in self.traits)
+
+    @property
+    def is_of_the_back(self) -> bool:
+        """Whether the trunk is not to bend."""
+        return any(kind == "trunk curled" for kind, *_ in self.traits)
 
     def suits(self, exercise: Exercise) -> bool:
         """Whether an exercise may be offered: nothing held for long where the breath must go on."""
@@ -147,7 +147,7 @@ def read(spared: str, known: Known = CATALOGUE, agreed: Iterable[str] = ()) -> S
     bounds: list[str] = []
     for part in [whole] if known.listed(whole) else filter(str.strip, re.split(BETWEEN, whole)):
         rest, arc, degrees = taken_out(part)
-        for clause in _clauses([word.strip('.!?"') for word in words(rest)], known):
+        for clause in _shared(_clauses([word.strip('.!?"') for word in words(rest)], known)):
             found, left, bounding = _clause(clause, known)
             bounds += bounding
             within = with_arc([fold(word) for word in clause], found, arc) if arc else found
@@ -179,6 +179,18 @@ def _clauses(said: list[str], known: Known) -> Iterator[list[str]]:
             yield said[start:at]
             start = at + 1
     yield said[start:]
+
+
+def _shared(clauses: Iterable[list[str]]) -> Iterator[list[str]]:
+    """Clauses, a single word with what a neighbour says of its own, where that is a movement, too.
+
+    In "overhead pressing and pulling" and in "pressing and pulling behind the neck" both are done so.
+    """
+    several = list(clauses)
+    told = [[], *([word for word in clause if word not in HARMLESS] for clause in several), []]
+    for clause, before, own, after in zip(several, told, told[1:], told[2:], strict=False):
+        shared = ([*before[:-1], *own], [*own, *after[1:]]) if len(own) == 1 else ()
+        yield next((one for one in shared if len(one) > 1 and _compared(one) in _meanings()), clause)
 
 
 def _clause(clause: Sequence[str], known: Known) -> tuple[list[Trait], list[str], list[str]]:
@@ -301,96 +313,3 @@ def _stem(word: str) -> str:
         if len(word) > 2 and word[-1] == word[-2] and word[-1] in "bgmnpt":
             word = word[:-1]
     return word.rstrip("e")
-
-
-def loads(
-    exercise: Exercise, traits: tuple[Trait, ...], said: Arc | None = None, within: float = 0.0
-) -> bool:
-    """Whether an exercise has any of these traits, and goes into its arc by more than ``within`` degrees.
-
-    ``said`` are the degrees between which its line says that it moves.
-    """
-    return any(
-        _has(exercise, trait[0], trait[1], said)
-        and (len(trait) < 3 or goes_through(exercise, trait, said, within))
-        for trait in traits
-    )
-
-
-def _has(exercise: Exercise, kind: str, name: str, said: Arc | None) -> bool:
-    if kind == "pattern":
-        return name in exercise.patterns
-    if kind == "action":
-        return name in exercise.actions
-    if kind == "joint":
-        return any(_joint(action) == name for action in (*exercise.actions, *exercise.assists))
-    if kind == "bends":
-        return exercise.kind != "isometric" and any(_joint(action) == name for action in exercise.actions)
-    if kind == "trains":
-        return not set(exercise.direct).isdisjoint(catalogue.area(name) or ())
-    if kind == "hands":
-        return exercise.hands
-    if kind == "station":
-        return name in exercise.station
-    if kind == "from the floor":
-        return _is_from_the_floor(exercise) and name in ("", *exercise.patterns)
-    if kind == "called":
-        return _called(exercise, name)
-    if kind == "named":
-        return name in exercise.name
-    if kind == STRAIN:
-        return False  # hard work is, whatever the exercise: see the line
-    if kind == "straight legs lifted":
-        return "hip flexion" in exercise.actions and _furthest(exercise, "knee") <= NEARLY_STRAIGHT
-    if kind == "knee bent past":
-        furthest = max(said) if said else _furthest(exercise, "knee")
-        return "knee extension" in exercise.actions and furthest >= float(name)
-    if kind == "lunge":
-        return kind in exercise.patterns and exercise.stance != "single leg"
-    if kind == "pulled up":
-        return "vertical pull" in exercise.patterns and exercise.stance == "hanging"
-    if kind == "one leg at a time":
-        lower = exercise.unilateral and any(
-            _joint(action) in ("hip", "knee", "ankle") for action in exercise.actions
-        )
-        return lower or exercise.stance == "single leg"
-    if kind == "pushed past":
-        raised = "shoulder" not in exercise.path or _furthest(exercise, "shoulder") >= float(name)
-        return raised and "vertical push" in exercise.patterns
-    if kind == "arm raised past":
-        return _furthest(exercise, "shoulder") >= float(name)
-    return bool(getattr(exercise, kind) == name)
-
-
-def _is_from_the_floor(exercise: Exercise) -> bool:
-    """Whether hands take the load from the floor by hip and knee; a squat or a lunge takes it from a rack."""
-    lifts = "hip extension" in exercise.actions and exercise.patterns in ((), ("hip hinge",))
-    held = exercise.implement in PICKED_UP and exercise.stance == "standing"
-    bent = all(exercise.path.get(joint, (0.0,))[0] >= degrees for joint, degrees in FLOOR.items())
-    return lifts and held and bent
-
-
-def _called(exercise: Exercise, name: str) -> bool:
-    """Whether an exercise is the one of this name, or of the same work with this name in one of its own: a
-    weighted plank is a plank, a leg curl no curl.
-    """
-    meant = catalogue.exercise(name)
-    if meant is None or exercise is meant:
-        return meant is not None
-    if set(meant.actions).isdisjoint(exercise.actions):
-        return False
-    wanted = f" {_folded(name)} "
-    return any(wanted in f" {_folded(one)} " for one in (exercise.name, *exercise.aliases))
-
-
-def _folded(name: str) -> str:
-    return " ".join(map(fold, words(name)))
-
-
-def _furthest(exercise: Exercise, joint: str) -> float:
-    """The largest angle of a joint over the path, in degrees; 0 if its path is not known."""
-    return max(exercise.path.get(joint, (0.0,)))
-
-
-def _joint(action: str) -> str:
-    return catalogue.actions()[action].joint

@@ -148,17 +148,52 @@ def weeks_of_lines(weeks: Iterable[Week]) -> list[list[tuple[Week, SetGroup]]]:
     return list(lines.values())
 
 
+def visits_of_lines(weeks: Iterable[Week]) -> list[list[tuple[Week, SetGroup]]]:
+    """The same from visit to visit: a week has several groups of a line whose visits hold different ones."""
+    lines: dict[tuple[object, ...], list[tuple[Week, SetGroup]]] = {}
+    for week in weeks:
+        for visit in week.visits:
+            seen: dict[object, int] = {}
+            for group in visit.own:
+                name = group.exercise or group.name.casefold()
+                seen[name] = seen.get(name, 0) + 1
+                line = lines.setdefault((visit.session.name, name, seen[name]), [])
+                if group.sets.high and (week, group) not in line[-1:]:
+                    line.append((week, group))
+    return list(lines.values())
+
+
 def slip_in(before: SetGroup, entry: SetGroup, after: SetGroup) -> tuple[float, float] | None:
     """The number that the load of an entry may be a slip for, and that after it; None where there is none.
 
     Both are in the unit in which the coach wrote the three loads.
     """
-    written = [_as_written(one) for one in (before, entry, after)]
-    if None in written or len({one[1:] for one in written if one}) > 1:
-        return None
-    numbers = [one[0] for one in written if one]
-    meant = typed_for(*numbers)
+    numbers = _numbers(before, entry, after)
+    meant = typed_for(*numbers) if numbers else None
     return None if meant is None else (meant, numbers[2])
+
+
+def is_a_digit_too_high(before: SetGroup, entry: SetGroup, after: SetGroup) -> bool:
+    """Whether a load is above that after it, and one digit less would put it between the two around it."""
+    numbers = _numbers(before, entry, after)
+    if not numbers or not numbers[0] <= numbers[2] < numbers[1]:
+        return False
+    was, now, then = numbers
+    digits = f"{now:g}"
+    less = (
+        float(f"{digits[:at]}{int(digit) - 1}{digits[at + 1 :]}")
+        for at, digit in enumerate(digits)
+        if digit in "123456789"
+    )
+    return any(was <= number <= then for number in less)
+
+
+def _numbers(*entries: SetGroup) -> list[float]:
+    """The numbers of loads as they are written; none where they are not all written alike."""
+    written = [_as_written(one) for one in entries]
+    if None in written or len({one[1:] for one in written if one}) > 1:
+        return []
+    return [one[0] for one in written if one]
 
 
 def _as_written(entry: SetGroup) -> tuple[float, str, str, int, str] | None:

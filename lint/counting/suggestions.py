@@ -56,6 +56,11 @@ class Suggestion:
         self.obstacles = obstacles
         self.is_spared = is_spared
 
+    def with_first(self, name: str) -> Suggestion:
+        """The same with a certain exercise before all others."""
+        others = tuple(one for one in self.names if one != name)
+        return Suggestion((name, *others)[:MOST], self.obstacles, is_spared=self.is_spared)
+
 
 class Suits:
     """Whether exercises suit the athlete whom a programme is for.

@@ -15,7 +15,7 @@ if TYPE_CHECKING:
 
 PRESETS: dict[str, dict[str, dict[str, Default]]] = {
     "2026-11": {
-        "antagonist-imbalance": {"elsewhere": 1, "fewest apart": 0, "lifting": (), "meets": ()},
+        "antagonist-imbalance": {"elsewhere": 1, "fewest apart": 0, "lifting": (), "meets": (), "surely": 2},
         "dates-at-odds": {"days after": 7},
         "deload-without-cut": {"volume of novices": 20},
         "exercise-sets-high": {"most": 6, "far": 10},

@@ -37,12 +37,11 @@ from ..leg_coverage import (
     LEG_WORK,
     NO_CURL,
     NO_HINGE,
-    are_prepared,
     asks_for_hamstrings,
     is_in_focus,
-    is_one_of,
     is_ruled_out,
 )
+from ..nordics import are_prepared, is_one_of
 from ..priorities import rest_of_half
 from ..regions import days_of, parts_of
 from ..shared import is_cut_short, serves, suggested

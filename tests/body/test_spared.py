@@ -11,8 +11,9 @@ from spotline.lint.body import catalogue
 from spotline.lint.body.exercise_fields import fields
 from spotline.lint.body.known import Known
 from spotline.lint.body.restriction_angles import said_of
+from spotline.lint.body.restriction_traits import loads
 from spotline.lint.body.restriction_words import MOVEMENTS, PARTS
-from spotline.lint.body.restrictions import MOST_WORDS, loads, read
+from spotline.lint.body.restrictions import MOST_WORDS, read
 from spotline.tests.steps import steps
 
 
@@ -55,6 +56,39 @@ def loaded(words: str, exercise: str) -> bool:
         ),
         ("overhead", ["overhead press", "pull-up", "dumbbell pullover"], ["bench press", "lateral raise"]),
         ("pressing", ["overhead press", "bench press", "push-up"], ["lateral raise", "pull-up"]),
+        (
+            "overhead pulling",
+            ["pull-up", "lat pulldown"],
+            ["chest-supported row", "seated cable row", "overhead press"],
+        ),
+        ("pulling from above", ["lat pulldown", "chin-up"], ["bent-over row"]),
+        ("pushing overhead", ["overhead press"], ["bench press", "push-up", "lat pulldown"]),
+        ("vertical pulling", ["pull-up"], ["bent-over row"]),
+        ("horizontal pressing", ["bench press"], ["overhead press"]),
+        (
+            "behind-the-neck pressing and pulling",
+            ["behind-the-neck press", "behind-the-neck pulldown"],
+            ["chin-up", "chest-supported row", "bench press", "lat pulldown"],
+        ),
+        (
+            "pressing or pulling behind the neck",
+            ["behind-the-neck press", "behind-the-neck pulldown"],
+            ["chin-up", "bench press"],
+        ),
+        ("overhead pressing and pulling", ["overhead press", "pull-up"], ["bench press", "bent-over row"]),
+        ("heavy pressing and rowing", ["bench press", "overhead press", "bent-over row"], ["pull-up"]),
+        ("deep squats and lunges", ["back squat", "walking lunge"], ["leg curl"]),
+        (
+            "sit-ups",
+            ["sit-up", "crunch", "cable crunch", "curl-up", "V-up"],
+            ["dead bug", "plank", "ab wheel rollout", "bear crawl", "hanging leg raise", "hollow hold"],
+        ),
+        ("curling the spine", ["sit-up", "curl-up", "hanging leg raise"], ["dead bug", "barbell curl"]),
+        (
+            "spinal flexion",
+            ["crunch", "reverse crunch", "stability-ball pike", "Turkish get-up"],
+            ["plank", "plank up-down", "suspension fallout", "bird dog"],
+        ),
         ("bench pressing", ["bench press", "push-up"], ["overhead press"]),
         ("push-ups", ["push-up", "bench press"], ["overhead press"]),
         ("pulling", ["pull-up", "bent-over row"], ["bench press", "deadlift"]),

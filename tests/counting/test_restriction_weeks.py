@@ -29,7 +29,8 @@ def said(findings):
             "range-backwards",
             "weeks-beyond",
         )
-        return [one for one in findings(content) if one.rule in wanted]
+        every = [said for one in findings(content) for said in (one, *one.follows)]
+        return [one for one in every if one.rule in wanted]
 
     return run
 

@@ -142,8 +142,8 @@ BROKEN = {
         ("sessions-too-close", "warning"),
     ),
     # common practice, no source: cp-balance, front and back of the thigh near 1 : 1
-    "three times as much for the quadriceps": (one_set(HAMSTRINGS), ("antagonist-imbalance", "warning")),
-    "three times as much for the hamstrings": (one_set(QUADRICEPS), ("antagonist-imbalance", "warning")),
+    "three times as much for the quadriceps": (one_set(HAMSTRINGS), ("antagonist-imbalance", "note")),
+    "three times as much for the hamstrings": (one_set(QUADRICEPS), ("antagonist-imbalance", "note")),
     # common practice, no source: cp-heavy-hinge, no heavier than the hamstrings can own
     "a hinge for two repetitions, one left": (
         {f"{HEAVY_HINGE}, rir: 2": "Romanian deadlift, sets: 3, reps: 2, rir: 1"},

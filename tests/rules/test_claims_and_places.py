@@ -252,8 +252,40 @@ class TestPartsOfABlock:
         (finding,) = findings(self.lines(curl, "leg extension"), "knee-flexion-missing")
         assert finding.weeks == (5, 6, 7, 8)
         assert finding.wanted == "a set in weeks 5-8"
-        assert finding.change.endswith(" to Lower in weeks 5-8.")
+        assert finding.counted.endswith(f"; {curl} is in weeks 1-4 only.")
+        assert finding.change.startswith(f"Put {curl} back into Lower in weeks 5-8, or say")
         assert all("in weeks: 5-8" in edit.words for edit in finding.edits)
+
+    def test_where_the_others_hold_it(self, findings: Findings) -> None:
+        text = self.lines("seated leg curl", "leg extension").replace(
+            "sessions:\n",
+            "sessions:\n  - session: Arms\n    exercises:\n      - {exercise: curl, sets: 2}\n",
+            1,
+        )
+        moved = text.replace(
+            "      - {exercise: curl, sets: 2}\n",
+            "      - {exercise: lying leg curl, sets: 2, in weeks: 1-3}\n      - {exercise: curl, sets: 2}\n",
+        ).replace("seated leg curl, in weeks: 1-4", "leg extension, in weeks: 1-4")
+        (finding,) = findings(moved, "knee-flexion-missing")
+        assert finding.change.startswith("Put lying leg curl back into Arms")
+        assert finding.place.excerpt == "lying leg curl"
+
+    def test_curl_and_hinge_gone_together(self, findings: Findings) -> None:
+        text = self.lines("seated leg curl", "leg extension").replace(
+            "stiff-leg deadlift, sets", "stiff-leg deadlift, in weeks: 1-4, sets"
+        )
+        (finding,) = findings(text, "knee-flexion-missing")
+        assert finding.counted == (
+            "6 sets of leg work, no knee flexion or hinge;"
+            " seated leg curl and stiff-leg deadlift are in weeks 1-4 only."
+        )
+        assert finding.change == (
+            "Put seated leg curl and stiff-leg deadlift back into Lower in weeks 5-8,"
+            " or say in a note that they are left out."
+        )
+        assert [edit.words.strip().split(",")[0] for edit in finding.edits][:1] == [
+            "- {exercise: seated leg curl"
+        ]
 
     @pytest.mark.parametrize(("weeks", "others"), [("1-6", "7-8"), ("1+3+5+7", "2+4+6+8"), ("1-5", "6-8")])
     def test_fewer_in_a_row_are_a_change(self, findings: Findings, weeks: str, others: str) -> None:

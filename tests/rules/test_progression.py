@@ -162,12 +162,33 @@ class TestLoadStepLarge:
         assert len(self.said(findings, week, line.format(7), head=head)) == 1
 
     @pytest.mark.parametrize(
+        ("loads", "said"),
+        [
+            ("1: 35, 2: 40, 3: 42.5, 4: 45, 5: 57.5, 6: 50", 1),  # for 47.5
+            ("1: 35, 2: 40, 3: 42.5, 4: 45, 5: 57.5", 0),  # light, and nothing says that it goes back
+            ("1: 35, 2: 40, 3: 37.5, 4: 45, 5: 57.5, 6: 50", 0),  # down once before
+            ("1: 42.5, 2: 45, 3: 57.5, 4: 50", 0),  # too short a line
+            ("1: 35, 2: 40, 3: 42.5, 4: 45, 5: 60, 6: 52.5", 1),  # for 50
+        ],
+    )
+    def test_a_digit_too_high_in_a_line_that_rises(
+        self, findings: Findings, week: Text, loads: str, said: int
+    ) -> None:
+        at = ", ".join(f"visit {one} kg" for one in loads.split(", "))
+        days = {"Day A": [f"deadlift, sets: 2, reps: 5, load: {{{at}}}"], "Day B": ["plank, sets: 2"]}
+        head = "weeks: 4\nrotation: [monday, wednesday, friday]\nathlete: {name: Ida, body mass: 68 kg}"
+        assert len(findings(week(days, head), self.RULE)) == said
+
+    @pytest.mark.parametrize(
         ("reps", "load", "said"),
         [
             ("{1: 5, 2: 6}", 111, 1),  # longer sets as well
             ("{1: 6, 2: 5}", 114, 0),  # a repetition fewer: 10 + 4 = 14 %
             ("{1: 6, 2: 5}", 115, 1),
-            ("{1: 7, 2: 5}", 150, 0),  # two fewer: not alike
+            ("{1: 7, 2: 5}", 127, 0),  # two fewer: 10 + 8 = 18 %, and half of it more before it is steep
+            ("{1: 7, 2: 5}", 128, 1),
+            ("{1: 8, 2: 5}", 134, 1),
+            ("{1: 9, 2: 5}", 150, 0),  # four fewer: not compared
             ("{1: 5, 2: 7}", 150, 0),
             ("{1: 5-6, 2: 5}", 112, 0),  # half a repetition fewer: 12 %
             ("{1: 5-6, 2: 5}", 113, 1),

@@ -244,7 +244,34 @@ class TestSetsNotRead:
         assert (finding.severity, finding.place.excerpt, finding.weeks) == ("warning", "the usual", (1, 2))
         assert finding.counted == "3 of 8 sets not read: the usual is not known."
         assert finding.wanted == "at most 25 % of a week's sets, none at 80 % or more"
-        assert [one.words for one in finding.related] == ["Gym, the usual: 3 sets"]
+        assert [one.words for one in finding.related] == [
+            "exercise-unknown, too: `the usual` is not in the catalogue, so its sets count for no muscle.",
+            "Gym, the usual: 3 sets",
+        ]
+
+    def test_what_is_said_of_each_name_is_listed(self, findings: Findings, week: Text) -> None:
+        gym = [
+            "the usual, sets: 3, in weeks: 1",
+            "the rest, sets: 2, in weeks: 2",
+            "tackle, sets: 1, load: 60 % of sled",
+        ]
+        (finding,) = findings(week({"Gym": gym}, "weeks: 2"), self.RULE)
+        assert finding.counted == "4 of 4 sets not read: the usual and tackle are not known."
+        assert {(one.rule, one.place.excerpt) for one in finding.follows} == {
+            ("exercise-unknown", "the usual"),
+            ("exercise-unknown", "the rest"),
+            ("exercise-unknown", "tackle"),
+            ("lift-of-load-unknown", "60 % of sled"),
+        }
+        assert [one.share for one in finding.related if one.words == "in other weeks"] == [(0, 0)]
+
+    def test_a_squad_is_told_once(self, findings: Findings, week: Text) -> None:
+        head = (
+            "athletes: [{athlete: {name: Ida}, adjust: [{exercise: plank, sets: 2}]}, {athlete: {name: Ulf}}]"
+        )
+        text = week({"Gym": ["the usual, sets: 3", "plank, sets: 1"]}, head)
+        (finding,) = findings(text, self.RULE)
+        assert finding.athletes == ()
 
     @pytest.mark.parametrize(
         ("line", "said"),
@@ -1193,6 +1220,8 @@ class TestEquipmentUnknown:
             ("hovercraft", 0),
             ("kettelbells", 1),
             ("calf raise machine", 0),
+            ("airbike", 0),
+            ("trapbar", 0),
             ("leg curl machine", 0),
             ("home", 0),  # a set of the team
             ("belt", 0),

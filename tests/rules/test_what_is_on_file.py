@@ -37,7 +37,8 @@ class TestClearance:
                 1,
             ),
             (DATED % ("physiotherapist", "review on: 2099-04-01"), "", 1),  # when was it?
-            (DATED % ("physiotherapist", "in weeks: 1"), "", 1),
+            (DATED % ("physiotherapist", "in weeks: 1"), "", 0),
+            (DATED % ("coach", "in weeks: 1"), "phase: return", 1),
             (DATED % ("physiotherapist", "from: 2027-01-11"), "phase: return", 0),
             (DATED % ("physiotherapist", "until: 2027-02-07"), "phase: return", 0),
             (DATED % ("physiotherapist", "from: 2027-01-11") + ", age: 70", "", 1),
@@ -70,6 +71,24 @@ class TestClearance:
 )
 def test_a_screening_in_words(findings: Findings, week: Text, athlete: str, told: int) -> None:
     assert said(findings, week(LEGS, f"athlete: {{name: Ida, {athlete}}}"), "screening-missing") == told
+
+
+@pytest.mark.parametrize(
+    ("note", "counted", "change"),
+    [
+        ("GP happy", "A clearance without a date", "Write the day under `clearance on file`."),
+        ("Doctor OK, no rushing", "A clearance without a date", "Write the day under `clearance on file`."),
+        ("ask the doctor", "No clearance on file", "Ask a physician or other licensed professional,"),
+        ("the doctor lives next door", "No clearance on file", "Ask a physician or other licensed"),
+    ],
+)
+def test_a_clearance_without_a_day(
+    findings: Findings, week: Text, note: str, counted: str, change: str
+) -> None:
+    text = week(LEGS, f'athlete: {{name: Ida, age: 70, note: "{note}"}}')
+    (finding,) = findings(text, "clearance-missing")
+    assert finding.counted == f"{counted} (age 70)."
+    assert finding.change.startswith(change)
 
 
 @pytest.mark.parametrize(
@@ -222,6 +241,9 @@ class TestWhatWhoeverLeadsMustKnow:
             ("Blood-pressure tablets, controlled", "note"),
             ("on beta blockers, so go by effort", "note"),
             ("pregnant, week 20", "note"),
+            ("Blood pressure first, above 170 we only walk", None),
+            ("Check blood pressure before the session", None),
+            ("High blood pressure, above average for her age", "note"),
             ("left knee: torn meniscus in May", "warning"),
             ("ACL reconstruction 2024", "warning"),
             ("torn meniscus, ice spray in the bag", "warning"),

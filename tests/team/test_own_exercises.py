@@ -111,7 +111,8 @@ def test_what_is_wrong_is_said_in_their_file(
 def test_a_sound_exercise_beside_a_wrong_one_is_known(own: Callable[[str], Review]) -> None:
     result = own(OWN.replace("sliders", "slider"))
     plan = result.files[0]
-    (unknown,) = (finding for finding in plan.findings if finding.rule == "exercise-unknown")
+    every = [said for finding in plan.findings for said in (finding, *finding.follows)]
+    (unknown,) = (finding for finding in every if finding.rule == "exercise-unknown")
     assert "pier curl" in unknown.counted
 
 
