@@ -64,6 +64,7 @@ THROWN = ("jump", "throw")
         Option("size to", 85, "percent of the best lift", "nsca-zones"),
     ),
     stands_back=("rehabilitation",),
+    asks=True,
     needs=("load",),
 )
 def load_outside_zone(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:

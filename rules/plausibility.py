@@ -205,6 +205,7 @@ def _reading(entry: SetGroup) -> tuple[object, ...]:
     confidence="common practice",
     why="A session without a set is nearly always something that was cut too far or left unfinished.",
     sources=(),
+    asks=True,
 )
 def session_empty(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """A session whose lines never hold a set, in no week and for nobody.

@@ -62,6 +62,7 @@ if TYPE_CHECKING:
         ),
     ),
     stands_back=("rehabilitation",),
+    asks=True,
     needs=("load",),
 )
 def nothing_changes(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:

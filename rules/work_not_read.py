@@ -39,6 +39,7 @@ NOTHING = (0.0, 0.0)
         Option("share", 25, "% of a week's sets that may be of unknown exercises", "common practice"),
         Option("heavy", 80, "% load from which one such line is too many", "common practice"),
     ),
+    asks=True,
 )
 def sets_not_read(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """A programme of which much is not counted, because its exercises are not known.

@@ -284,12 +284,14 @@ def none_of(of: Quantity, group: str = "") -> RuleDemand:
 
 _ASKED: dict[str, Asks] = {}
 _EXACT: set[str] = set()
+_DAYS_STAY: set[str] = set()
 
 
-def demands_of(name: str, *, exact: bool = True) -> Callable[[Asks], Asks]:
+def demands_of(name: str, *, exact: bool = True, days_stay: bool = False) -> Callable[[Asks], Asks]:
     """Declares the demands of the rule of a name: a function of what the rule itself is called with.
 
-    An exact rule speaks if, and only if, one of its demands is broken; another is silent where all hold.
+    An exact rule speaks if, and only if, one of its demands is broken; another is silent where all hold. With
+    ``days_stay`` no session is put on another day for it: there, what it is about would have lost its use.
     """
 
     def declare(asks: Asks) -> Asks:
@@ -298,6 +300,8 @@ def demands_of(name: str, *, exact: bool = True) -> Callable[[Asks], Asks]:
         _ASKED[name] = asks
         if exact:
             _EXACT.add(name)
+        if days_stay:
+            _DAYS_STAY.add(name)
         return asks
 
     return declare
@@ -314,6 +318,11 @@ def all_asked() -> dict[str, Asks]:
 def is_exact(rule: Rule) -> bool:
     """Whether the demands of a rule say exactly what it says."""
     return rule.name in all_asked() and rule.name in _EXACT
+
+
+def days_stay(name: str) -> bool:
+    """Whether no session is put on another day for what the rule of a name finds."""
+    return name in all_asked() and name in _DAYS_STAY
 
 
 def demands_on(

@@ -151,7 +151,8 @@ def rule(
     rules whose findings may be the cause of this one's: where two such findings speak of the same lines and
     weeks, the more telling one lists the other. With ``takes_out`` the rule judges groups of sets by values
     that cannot be meant: while it runs, what it finds counts nowhere, and no other rule looks at such a
-    group by itself. With ``asks`` it asks what was meant, which only the coach knows: it is never solved.
+    group by itself. With ``asks`` it asks what was meant, which only the coach knows: it is never solved, as
+    what would clear its findings only hides them.
     ``needs`` names keys of lines (``load``, ``rir``): the rule has nothing to say, and is not asked, where
     one of them is written nowhere in what it looks at.
     """

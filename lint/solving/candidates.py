@@ -5,6 +5,7 @@ from __future__ import annotations
 from functools import cache
 
 from ..body import catalogue
+from ..engine.demands import days_stay
 from ..engine.registry import all_rules
 from .amounts import fewer_sets, more_sets, paired, taken_out, thinned
 from .days import halved, is_near_maximal, left_out, other_days
@@ -20,6 +21,7 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterable, Iterator
 
+    from ..engine.registry import Rule
     from .judge import Seen
     from .lines import Line, Plan, WrittenSession
     from .steps import EditStep
@@ -58,15 +60,10 @@ class Candidates:
         return self._gains.enough(steps, self._apart - further * self._most)
 
 
-FOR_THE_COACH = ("load-outside-zone", "nothing-changes", "session-empty", "sets-not-read")
-"""Rules that ask what was meant: loads upwards, steps, names. What clears their findings only hides them."""
-NOT_MOVED = ("near-maximal-before-event",)
-"""Rules on what leads up to a meet: past it, nobody needs the session."""
-
-
 def _all(plan: Plan, seen: Seen, *, own: bool) -> Iterator[EditStep]:
     """Every step that may help; ``own`` says whether the finding is of the text before all edits."""
-    if seen.rule in FOR_THE_COACH:
+    rule = _rules().get(seen.rule)
+    if rule is not None and rule.asks:
         return
     weeks = seen.finding.weeks
     lines, sessions = _spoken_of(plan, seen)
@@ -90,7 +87,7 @@ def _all(plan: Plan, seen: Seen, *, own: bool) -> Iterator[EditStep]:
         if seen.unit == "min":
             yield from paired(plan, held)
         if seen.unit in ("h", "days") or _family(seen.rule) == "schedule":
-            yield from other_days(plan, held, weeks) if seen.rule not in NOT_MOVED else ()
+            yield from other_days(plan, held, weeks) if not days_stay(seen.rule) else ()
             at = [plan.line_at(one.offset) for one in seen.levers]
             named = [line for line in held.lines if line in at]
             yield from halved(plan, held, named or held.lines, weeks)
@@ -116,13 +113,14 @@ def _given_way(plan: Plan, seen: Seen, line: Line) -> Iterator[EditStep]:
 
 
 @cache
-def _families() -> dict[str, str]:
-    return {rule.name: rule.family for rule in all_rules()}
+def _rules() -> dict[str, Rule]:
+    return {rule.name: rule for rule in all_rules()}
 
 
 def _family(rule: str) -> str:
     """What a rule is about; empty for one of a team's own."""
-    return _families().get(rule, "")
+    known = _rules().get(rule)
+    return "" if known is None else known.family
 
 
 def _is_unsuited(plan: Plan, line: Line) -> bool:

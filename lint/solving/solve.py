@@ -211,7 +211,8 @@ def only_the_coach(review: FileReview, finding: Finding) -> str:
     if finding.place.text.name != _text(review).name:
         return "It is about another file."
     if finding.rule in _asking_what_was_meant(review):
-        return "Only you know what was meant. Correct it, or choose: spotline mend --ask"
+        how = "Correct it, or choose: spotline mend --ask" if finding.edits else "Write it."
+        return f"Only you know what was meant. {how}"
     return ""
 
 
