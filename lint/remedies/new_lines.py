@@ -32,9 +32,11 @@ RESERVE = "2"
 """Repetitions in reserve where no neighbour says any, or says that none is left."""
 
 FAST, LARGE, SMALL, LAST = range(4)
-"""The order of lifts in a session: jumps and throws, large lifts, lifts for one joint, calves and trunk."""
+"""The order of lifts in a session: jumps and throws, large lifts, lifts for one joint; calves, trunk, and what
+is done for time or distance to end with."""
 
 LAST_ACTIONS = ("plantarflexion", "spine flexion", "spine extension", "lateral flexion", "rotation")
+LAST_KINDS, LAST_IMPLEMENTS = ("isometric", "carry", "endurance"), ("rope", "sled")
 
 
 def choice_of(session: Session, known: Known, names: Iterable[str], weeks: str = "") -> Iterator[Edit]:
@@ -68,8 +70,8 @@ def _added(session: Session, exercises: list[Exercise], known: Known, weeks: str
         return
     ranks = _ranks(session, items, known)
     places: dict[int, list[Exercise]] = {}
-    for exercise in sorted(exercises, key=_rank):
-        before = [at for at, rank in enumerate(ranks) if rank <= _rank(exercise)]
+    for exercise in sorted(exercises, key=place_of):
+        before = [at for at, rank in enumerate(ranks) if rank <= place_of(exercise)]
         places.setdefault(max(before, default=-1), []).append(exercise)
     for number, several in places.items():
         near = next((one for one in items.items[max(number, 0) :: -1] if _is_line(one)), like)
@@ -105,17 +107,18 @@ def _ranks(session: Session, items: Sequence, known: Known) -> list[int]:
         held = starts[bisect_left(starts, item.start) : bisect_left(starts, item.end)]
         names = [lines[start][0].words for start in held if lines[start]]
         found = [exercise for name in names if (exercise := known.exercise(name)) is not None]
-        ranks.append(min(map(_rank, found), default=ranks[-1] if ranks else LARGE))
+        ranks.append(min(map(place_of, found), default=ranks[-1] if ranks else LARGE))
     return ranks
 
 
-def _rank(exercise: Exercise) -> int:
+def place_of(exercise: Exercise) -> int:
+    """Its place in the order of lifts in a session."""
     if exercise.kind in FAST_KINDS:
         return FAST
     if exercise.pattern in COMPOUND:
         return LARGE
-    is_last = exercise.kind == "isometric" or any(one in LAST_ACTIONS for one in exercise.actions)
-    return LAST if is_last else SMALL
+    by_the_clock = exercise.kind in LAST_KINDS or exercise.implement in LAST_IMPLEMENTS
+    return LAST if by_the_clock or any(one in LAST_ACTIONS for one in exercise.actions) else SMALL
 
 
 def _line(exercise: Exercise, near: Node, others: list[tuple[Node, int]], weeks: str) -> dict[str, str]:
@@ -135,7 +138,7 @@ def _line(exercise: Exercise, near: Node, others: list[tuple[Node, int]], weeks:
         keys["side"] = "each"
     if not fast and not held:
         keys.update(_effort([near, *(one for one, _ in others)]))
-    rest = _rest(_rank(exercise), others)
+    rest = _rest(place_of(exercise), others)
     return {**keys, **({"rest": rest} if rest else {})}
 
 

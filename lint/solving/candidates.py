@@ -15,7 +15,7 @@ from .for_one import for_one
 from .gains import LINEAR, GainsOfParts, gains, is_missing
 from .lighter import lighter
 from .minutes import ROOM, usual_minutes
-from .offered import offered, swapping
+from .offered import offered, offers_another, swapping
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -73,12 +73,14 @@ def _all(plan: Plan, seen: Seen, *, own: bool) -> Iterator[EditStep]:
         yield from eased(plan, seen, _family(seen.rule))
         yield from for_one(plan, seen)
     missing = is_missing(plan, seen)
+    another = own and offers_another(seen)  # else one would only hide what is written or counted of it
     for line in lines:
         if plan.may_touch(line):
             eased_only = _family(seen.rule) == "schedule" and is_near_maximal(line, weeks)
             if seen.unit in LINEAR and not missing and not eased_only:
                 yield from _of_line(plan, seen, line)
-            if own and ((seen.unit == "sets" and seen.over and not seen.wanted) or _is_unsuited(plan, line)):
+            unsuited = own and _is_unsuited(plan, line) and (another or plan.is_spared(line))
+            if unsuited or (own and _is_not_to_be(seen)):
                 yield from _given_way(plan, seen, line)
     group = seen.parts[0] if len(seen.parts) == 1 else ""
     if seen.over and seen.unit in LINEAR and not any(one.aside for one in seen.levers):
@@ -121,6 +123,11 @@ def _family(rule: str) -> str:
     """What a rule is about; empty for one of a team's own."""
     known = _rules().get(rule)
     return "" if known is None else known.family
+
+
+def _is_not_to_be(seen: Seen) -> bool:
+    """Whether a finding wants no set at all of what it counts."""
+    return seen.unit == "sets" and seen.over and not seen.wanted
 
 
 def _is_unsuited(plan: Plan, line: Line) -> bool:

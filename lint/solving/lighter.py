@@ -33,8 +33,8 @@ def lighter(plan: Plan, seen: Seen) -> Iterator[EditStep]:
     the weeks around it say, or clearly less. Never a higher one.
     """
     place = seen.finding.place
-    if place.text is not plan.text or place.through:
-        return
+    if not plan.holds(place) or place.through or seen.unit == "weeks":
+        return  # weeks on end are not made easier by one load
     ways = way_to(place)
     if not any(step.key == "load" for step in ways):
         return

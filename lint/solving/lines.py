@@ -23,7 +23,7 @@ if TYPE_CHECKING:
     from ..counting.set_group import SetGroup
     from ..model.sessions import Prescription, Session
     from ..syntax.enclosing import WayStep
-    from ..text.places import Text
+    from ..text.places import Place, Text
 
 JUNIOR, SENIOR = 18, 65
 """Years of age below which, and from which, more work is offered with a word of caution only."""
@@ -179,6 +179,10 @@ class Plan:
     def header(self) -> ProgrammeHeader:
         """What the programme says outside its sessions."""
         return self.ledgers[0].header
+
+    def holds(self, place: Place) -> bool:
+        """Whether a place is one of its text, which may have been read twice."""
+        return (place.text.name, place.text.content) == (self.text.name, self.text.content)
 
     def is_kept(self, *names: str) -> bool:
         """Whether the coach wants to keep what goes by one of some names."""

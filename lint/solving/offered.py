@@ -44,17 +44,22 @@ HARDER_DOWN, HARDER_UP = ("rir", "rest"), ("reps", "rpe", "hold", "sets")
 def offered(plan: Plan, seen: Seen) -> Iterator[EditStep]:
     """What a finding offers: lines added, exercises swapped, values, other days, another order."""
     for edit in seen.finding.edits:
-        if any(part.place.text is not plan.text for part in edit.parts):
+        if any(not plan.holds(part.place) for part in edit.parts):
             continue
         spans = spans_of(edit, plan.line_end)
         new = [(part, name) for part in edit.parts for name in _new_lines(part)]
-        if new:
+        if _is_permuted(plan, spans):
+            yield from _ordering(plan, spans, edit)
+        elif new:
             for part, name in new:
                 yield from _adding(plan, part, name, seen.finding.weeks)
-        elif _is_permuted(plan, spans):
-            yield from _ordering(plan, spans, edit)
         else:
             yield from _writing(plan, seen, edit, spans)
+
+
+def offers_another(seen: Seen) -> bool:
+    """Whether a finding offers another exercise in the place of one."""
+    return any(part.words and _key_of(part)[0] == "exercise" for edit in seen.finding.edits for part in edit.parts)
 
 
 def _new_lines(part: Edit) -> list[str]:
@@ -205,6 +210,12 @@ def _numbers(words: str) -> tuple[list[float], str]:
     return [float(one) for one in NUMBER.findall(words)], " ".join(NUMBER.sub("", words).split())
 
 
+def _amounts(words: str) -> list[float]:
+    """The numbers of some words; of a time its ends in seconds, whatever its unit."""
+    time = duration(words)
+    return _numbers(words)[0] if time is None else [time.low, time.high]
+
+
 def _is_lighter(part: Edit) -> bool:
     """Whether a load is written that is surely lighter: in the same words, with no larger number."""
     (was, words), (now, others) = _numbers(part.place.excerpt), _numbers(part.words)
@@ -213,7 +224,7 @@ def _is_lighter(part: Edit) -> bool:
 
 
 def _is_harder(key: str, part: Edit) -> bool:
-    (was, _), (now, _) = _numbers(part.place.excerpt), _numbers(part.words)
+    was, now = _amounts(part.place.excerpt), _amounts(part.words)
     if not was or not now:
         return True
     return min(now) < min(was) if key in HARDER_DOWN else max(now) > max(was) if key in HARDER_UP else False

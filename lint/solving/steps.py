@@ -10,6 +10,9 @@ import re
 from functools import cache
 from itertools import pairwise
 
+from ..body.catalogue import rarity
+from ..remedies.new_lines import place_of
+
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterable
@@ -145,10 +148,19 @@ def are_apart(spans: Spans) -> bool:
     )
 
 
+def _order(step: EditStep) -> tuple[int, int]:
+    """The place of a new line among others: large lifts before small ones, of two alike the more common."""
+    new = step.exercise if step.kind == "add" else None
+    return (0, 0) if new is None else (place_of(new), rarity(new))
+
+
 def together(steps: Iterable[EditStep]) -> Spans | None:
-    """The spans of several steps; None where they are in each other's way. New lines may come together."""
+    """The spans of several steps; None where they are in each other's way. New lines may come together, in the
+    order in which a coach has them done.
+    """
     several = tuple(steps)
-    spans = tuple(sorted(span for step in several for span in step.spans))
+    placed = sorted((start, end, _order(step), words) for step in several for start, end, words in step.spans)
+    spans = tuple((start, end, words) for start, end, _, words in placed)
     new = {step.spans[0][0]: step.spans[0] for step in several if step.kind == "add" and len(step.spans) == 1}
     once = [one for one in spans if one[0] != one[1] or new.get(one[0], one) == one]
     return spans if are_apart(tuple(once)) else None
