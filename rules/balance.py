@@ -11,7 +11,7 @@ from ..lint.findings.finding import Amount, found
 from ..lint.model.naming import line_name
 from ..lint.wording.words import counted_noun, first_of, listed, says, sets_of
 from .before_events import MEETS
-from .offers import adding, raising
+from .offers import adding, offering, raising, writing
 from .shared import add, capital, serves, session_named, session_of, suggested
 
 TYPE_CHECKING = False
@@ -326,7 +326,10 @@ def sides_uneven(week: Week, limits: Limits) -> Iterator[DraftFinding]:
             wanted=limits.words("at most {:%} fewer on one side", "apart"),
             change=f"Add {sets_of(worst.apart)} on the {worst.weak}, or waive it if it is meant.",
             where=line_name(line),
-            edits=raising(worst.one_sided(worst.less), worst.one_sided(worst.less).low + worst.apart),
+            edits=offering(
+                *(writing(one.work.places.get("side"), "each") for one in worst.unmatched()),
+                raising(worst.one_sided(worst.less), worst.one_sided(worst.less).low + worst.apart),
+            ),
             subject=listed([one.group for one in over]),
             group=worst.group,
             amount=Amount(worst.apart, worst.more.middle * limits.number("apart") / 100),
@@ -359,6 +362,12 @@ class _Sides:
     def one_sided(self, count: Count) -> Count:
         """The part of a count that one side alone does."""
         return count.where(lambda entry: entry.side != "")
+
+    def unmatched(self) -> list[SetGroup]:
+        """What the stronger side does alone with a lift that the weaker one has not: it may be meant for both."""
+        matched = {part.entry.exercise for part in self.one_sided(self.less).parts}
+        parts = self.one_sided(self.more).parts
+        return list(dict.fromkeys(part.entry for part in parts if part.entry.exercise not in matched))
 
     def line(self) -> Prescription:
         """The first line that works the stronger side alone."""

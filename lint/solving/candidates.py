@@ -5,10 +5,11 @@ from __future__ import annotations
 from functools import cache
 
 from ..body import catalogue
+from ..counting.effort import FAST_KINDS
 from ..engine.demands import days_stay
 from ..engine.registry import all_rules
 from .amounts import fewer_sets, more_sets, paired, taken_out, thinned
-from .days import halved, is_near_maximal, left_out, other_days
+from .days import also_on, halved, is_near_maximal, left_out, no_longer_on, other_days
 from .easier import eased
 from .exercises import added, as_in_other_weeks, at_home, exchanged, going_on, serves, serving
 from .for_one import for_one
@@ -25,6 +26,10 @@ if TYPE_CHECKING:
     from .judge import Seen
     from .lines import Line, Plan, WrittenSession
     from .steps import EditStep
+
+
+NO_WORK = ("min", "s", "h", "days between", "%", "kg", "lb")
+"""Units of numbers that no further exercise brings up to what is wanted: times between, and loads."""
 
 
 class Candidates:
@@ -79,8 +84,8 @@ def _all(plan: Plan, seen: Seen, *, own: bool) -> Iterator[EditStep]:
             eased_only = _family(seen.rule) == "schedule" and is_near_maximal(line, weeks)
             if seen.unit in LINEAR and not missing and not eased_only:
                 yield from _of_line(plan, seen, line)
-            unsuited = own and _is_unsuited(plan, line) and (another or plan.is_spared(line))
-            if unsuited or (own and _is_not_to_be(seen)):
+            unsuited = _is_unsuited(plan, line) and (another or plan.is_spared(line))
+            if own and (unsuited or _is_not_to_be(seen) or _is_too_often(seen, line)):
                 yield from _given_way(plan, seen, line)
     group = seen.parts[0] if len(seen.parts) == 1 else ""
     if seen.over and seen.unit in LINEAR and not any(one.aside for one in seen.levers):
@@ -94,7 +99,10 @@ def _all(plan: Plan, seen: Seen, *, own: bool) -> Iterator[EditStep]:
             named = [line for line in held.lines if line in at]
             yield from halved(plan, held, named or held.lines, weeks)
             yield from left_out(plan, held, weeks)
-    if not seen.over and seen.unit != "min":
+            yield from no_longer_on(plan, held) if own else ()
+        if own and seen.unit == "days" and not seen.over:
+            yield from also_on(plan, held)
+    if not seen.over and seen.unit not in NO_WORK and (seen.unit or _family(seen.rule) != "schedule"):
         yield from _in_place(plan, seen, seen.parts)
     elif seen.unit == "sets" and any(one.aside for one in seen.levers):
         yield from _in_place(plan, seen, _weak_side(plan, seen))
@@ -128,6 +136,12 @@ def _family(rule: str) -> str:
 def _is_not_to_be(seen: Seen) -> bool:
     """Whether a finding wants no set at all of what it counts."""
     return seen.unit == "sets" and seen.over and not seen.wanted
+
+
+def _is_too_often(seen: Seen, line: Line) -> bool:
+    """Whether a finding on days, without a number, points at jumps or throws: fewer days do with them, too."""
+    fast = line.exercise is not None and line.exercise.kind in FAST_KINDS
+    return fast and not seen.unit and _family(seen.rule) == "schedule"
 
 
 def _is_unsuited(plan: Plan, line: Line) -> bool:

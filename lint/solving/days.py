@@ -6,10 +6,12 @@ from ..findings.finding import Edit
 from ..model.naming import day_name
 from ..model.week_edits import runs
 from ..remedies.some_weeks import kept_to, own_map, value_in
-from ..syntax.tree import Scalar
+from ..syntax.additions import words_added
+from ..syntax.rewrites import dropped
+from ..syntax.tree import Scalar, Sequence
 from ..wording.words import listed, plain, week_list
 from .lighter import eased_load
-from .steps import HALVED, LEFT_OUT, PRICE, EditStep, are_apart, spans_of_all
+from .steps import A_SET, HALVED, LEFT_OUT, PRICE, EditStep, are_apart, spans_of_all
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -17,8 +19,14 @@ if TYPE_CHECKING:
 
     from ..counting.ledger import Ledger
     from ..counting.week import Week
+    from ..syntax.tree import Entry
     from .judge import Spans
     from .lines import Line, Plan, WrittenSession
+
+DAYS_A_WEEK = 7
+
+MOST_FURTHER = 2
+"""Days that are tried for a session to be held on, too."""
 
 FEWEST_SESSIONS = 2
 """Sessions that a week holds at least for one of them to be left out."""
@@ -56,15 +64,7 @@ def is_near_maximal(line: Line, weeks: Iterable[int]) -> bool:
 def _to_free(
     plan: Plan, held: WrittenSession, day: int, weeks: tuple[int, ...], *, wider: bool
 ) -> Iterator[EditStep]:
-    taken = {one for other in plan.sessions for week in weeks for one in other.by_week.get(week, ())}
-    taken |= {
-        one
-        for ledger in plan.ledgers
-        for week in ledger.weeks
-        if week.number in weeks
-        for one in _days_busy(week)
-    }
-    taken |= {day for ledger in plan.ledgers for week, day in _event_days(ledger) if week in weeks}
+    taken = _taken(plan, weeks)
     for number in sorted(set(range(1, 8)) - taken, key=lambda one: (abs(one - day), one)):
         if not _is_trained_on(plan, number):
             continue
@@ -73,7 +73,21 @@ def _to_free(
         if spans:
             label = f"{held.session.name} moved to {name}{within}"
             cost = PRICE["move"] + abs(number - day) + wider * FURTHER
-            yield EditStep("move", spans, label, [held.start], (cost, 0, 0))
+            yield EditStep("move", spans, label, [held.start, -number], (cost, 0, 0))
+
+
+def _taken(plan: Plan, weeks: Iterable[int]) -> set[int]:
+    """The days of some weeks on which there is something already: a session, an activity, an event."""
+    weeks = set(weeks)
+    taken = {one for other in plan.sessions for week in weeks for one in other.by_week.get(week, ())}
+    taken |= {
+        one
+        for ledger in plan.ledgers
+        for week in ledger.weeks
+        if week.number in weeks
+        for one in _days_busy(week)
+    }
+    return taken | {day for ledger in plan.ledgers for week, day in _event_days(ledger) if week in weeks}
 
 
 def _in_turn(
@@ -98,6 +112,58 @@ EXCHANGED = 10
 
 FURTHER = 12
 """What a session costs more that is moved in weeks, too, of which a finding says nothing."""
+
+
+def also_on(plan: Plan, held: WrittenSession) -> Iterator[EditStep]:
+    """The session on a further day of the week, too, as far from its others as may be: in all its weeks."""
+    entry, days = _own_days(plan, held)
+    if entry is None or len(days) != len(held.days):
+        return
+    busy = set(days) | _taken(plan, held.by_week)
+    free = [one for one in range(1, DAYS_A_WEEK + 1) if one not in busy and _is_trained_on(plan, one)]
+    free.sort(key=lambda one: (-min(_apart(one, day) for day in days), one))
+    sets = round(sum(line.sets for line in held.lines))
+    for number, day in enumerate(free[:MOST_FURTHER]):
+        name = day_name(plan.header.starts, day)
+        if isinstance(entry.value, Scalar):
+            edit = Edit(entry.value.place, f"[{entry.value.text}, {name.lower()}]", "", certain=False)
+        else:
+            (edit,) = words_added(entry.value, len(days) - 1, [name.lower()], "")
+        spans = spans_of_all([edit], plan.line_end)
+        cost = (PRICE["move"] + A_SET * sets + number, 0, 0)
+        label = f"{held.session.name} on {name}, too"
+        yield EditStep("move", spans, label, [held.start, -day], cost, adds_work=True)
+
+
+def no_longer_on(plan: Plan, held: WrittenSession) -> Iterator[EditStep]:
+    """The session on one of its days of the week less: in all its weeks."""
+    entry, days = _own_days(plan, held)
+    if entry is None or not isinstance(entry.value, Sequence) or len(days) < 2:
+        return
+    for number, (day, item) in enumerate(zip(days, entry.value.items, strict=True)):
+        spans = spans_of_all(dropped(item.place), plan.line_end)
+        cost = (LEFT_OUT + len(days) - 1 - number, 0, 0)  # the last of them was added last
+        label = f"{held.session.name} no longer on {day_name(plan.header.starts, day)}"
+        yield EditStep("drop", spans, label, [held.start], cost)
+
+
+def _own_days(plan: Plan, held: WrittenSession) -> tuple[Entry | None, list[int]]:
+    """Where a session's weekdays are written, alike for all weeks, and which they are; None where not so."""
+    entry = held.node.entries.get("day") or held.node.entries.get("days")
+    if entry is None or entry.merged or entry.value.defined is not None or held.node.defined is not None:
+        return None, []
+    value = entry.value
+    several = value.items if isinstance(value, Sequence) else [value]
+    known = {day_name(plan.header.starts, one).lower(): one for one in range(1, DAYS_A_WEEK + 1)}
+    days = [known.get(one.text.split()[0].lower()) for one in several if isinstance(one, Scalar) and one.text]
+    found = [one for one in days if one is not None]
+    whole = len(found) == len(several) and not plan.is_kept(held.session.name)
+    return (entry, found) if whole and set(found) == held.days else (None, [])
+
+
+def _apart(one: int, other: int) -> int:
+    """Days between two days of a week that comes again and again."""
+    return min((one - other) % DAYS_A_WEEK, (other - one) % DAYS_A_WEEK)
 
 
 def left_out(plan: Plan, held: WrittenSession, weeks: Iterable[int]) -> Iterator[EditStep]:

@@ -8,6 +8,7 @@ from itertools import pairwise
 from ..body.catalogue import COMPOUND
 from ..body.names import fold
 from ..body.restrictions import read
+from ..counting.effort import FAST_KINDS
 from ..counting.suggestions import Suits
 from ..syntax.enclosing import way_to
 from ..syntax.tree import Mapping, Sequence
@@ -33,8 +34,8 @@ class Line:
     """A line of a session that can be edited, from ``start`` to ``end`` of the text.
 
     ``entries`` are its groups of sets over the weeks, those of one place of sets once; ``held`` are those of
-    each week of the programme in which it is done. ``is_main`` says that the coach builds on it, ``noted``
-    that they wrote a note or a remark on it.
+    each week of the programme in which it is done. ``is_main`` says that the coach builds on it: a
+    large lift that opens a session, after jumps and throws, a priority, or a lift with a best on file; ``noted`` that they wrote a note or a remark on it.
     """
 
     __slots__ = ("end", "entries", "held", "is_main", "line", "node", "noted", "session", "start")
@@ -158,8 +159,9 @@ class Plan:
         self.sessions = sorted(held.values(), key=lambda one: one.start)
         for session in self.sessions:
             session.lines.sort(key=lambda one: one.start)
-            for number, one in enumerate(session.lines):
-                one.is_main = self._is_main(one, number)
+            opening = next((one for one in session.lines if not _is_fast(one)), None)
+            for one in session.lines:
+                one.is_main = self._is_named(one) or (one is opening and _is_large(one))
         self.lines = [one for session in self.sessions for one in session.lines]
 
     def _is_shared(self, node: Mapping) -> bool:
@@ -168,12 +170,10 @@ class Plan:
         found = re.search(r"&([^\s,\[\]{}]+)\s+\Z", content[max(node.start - 200, 0) : node.start])
         return found is not None and re.search(rf"\*{re.escape(found[1])}(?![^\s,\]}}])", content) is not None
 
-    def _is_main(self, line: Line, number: int) -> bool:
-        """The first large lift of a session, a priority, or a lift with a best on file."""
-        exercise = line.exercise
+    def _is_named(self, line: Line) -> bool:
+        """Whether a line is of a priority, or of a lift with a best on file."""
         named = {fold(one.words) for ledger in self.ledgers for one in ledger.header.priority}
-        first = number == 0 and exercise is not None and exercise.pattern in COMPOUND
-        return first or bool(line.entries[0].best) or fold(line.name) in named
+        return bool(line.entries[0].best) or fold(line.name) in named
 
     @property
     def header(self) -> ProgrammeHeader:
@@ -275,6 +275,14 @@ class Plan:
     def session_at(self, offset: int) -> WrittenSession | None:
         """The session that holds an offset."""
         return next((one for one in self.sessions if one.start <= offset < one.end), None)
+
+
+def _is_fast(line: Line) -> bool:
+    return line.exercise is not None and line.exercise.kind in FAST_KINDS
+
+
+def _is_large(line: Line) -> bool:
+    return line.exercise is not None and line.exercise.pattern in COMPOUND
 
 
 def _written(entry: SetGroup) -> list[tuple[str, int, int]]:

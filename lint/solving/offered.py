@@ -12,7 +12,7 @@ from ..model.quantities import duration
 from ..syntax.enclosing import way_to
 from ..syntax.numbers import NUMBER
 from .amounts import price
-from .exercises import added, exchanged
+from .exercises import added, exchanged, serving
 from .judge import with_spans
 from .steps import PRICE, EditStep, spans_of
 
@@ -52,14 +52,16 @@ def offered(plan: Plan, seen: Seen) -> Iterator[EditStep]:
             yield from _ordering(plan, spans, edit)
         elif new:
             for part, name in new:
-                yield from _adding(plan, part, name, seen.finding.weeks)
+                yield from _adding(plan, part, name, seen)
         else:
             yield from _writing(plan, seen, edit, spans)
 
 
 def offers_another(seen: Seen) -> bool:
     """Whether a finding offers another exercise in the place of one."""
-    return any(part.words and _key_of(part)[0] == "exercise" for edit in seen.finding.edits for part in edit.parts)
+    return any(
+        part.words and _key_of(part)[0] == "exercise" for edit in seen.finding.edits for part in edit.parts
+    )
 
 
 def _new_lines(part: Edit) -> list[str]:
@@ -67,11 +69,15 @@ def _new_lines(part: Edit) -> list[str]:
     return re.findall(r"\bexercise: ([^,}\r\n]+)", part.words) if part.place.start == part.place.end else []
 
 
-def _adding(plan: Plan, edit: Edit, name: str, weeks: Iterable[int]) -> Iterator[EditStep]:
+def _adding(plan: Plan, edit: Edit, name: str, seen: Seen) -> Iterator[EditStep]:
+    """A line that is offered; among others that would do it has the place that it has in other sessions."""
     exercise = plan.header.known.exercise(name)
     held = next((one for one in reversed(plan.sessions) if one.start <= edit.place.start), None)
     if exercise is not None and held is not None:
-        yield from added(plan, held, exercise, weeks=weeks)
+        others = next(
+            (several for one in seen.parts if exercise in (several := serving(plan, one))), [exercise]
+        )
+        yield from added(plan, held, exercise, others.index(exercise), seen.finding.weeks)
 
 
 def _is_permuted(plan: Plan, spans: Spans) -> bool:

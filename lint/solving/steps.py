@@ -67,8 +67,8 @@ NEW_EQUIPMENT, FOREIGN = 6, 15
 class EditStep:
     """One edit of the text before, as spans of offsets and words.
 
-    ``touches`` are the offsets of the lines and sessions that it changes: of two steps that touch the same
-    one only one is taken. ``label`` says it in a coach's words. ``by`` is the change of sets of the line at
+    ``touches`` are the offsets of the lines and sessions that it changes, and less than 0 the day that it
+    fills: of two steps that touch the same one only one is taken. ``label`` says it in a coach's words. ``by`` is the change of sets of the line at
     ``line``, or of all ``lines``; ``adds_work`` whether the athlete has more or harder work by it.
     ``exercise`` is the new one, ``said`` what else is written for it.
     """
