@@ -364,7 +364,7 @@ class _Sides:
         return count.where(lambda entry: entry.side != "")
 
     def unmatched(self) -> list[SetGroup]:
-        """What the stronger side does alone with a lift that the weaker one has not: it may be meant for both."""
+        """What the stronger side does with lifts that the weaker one has not: they may be meant for each."""
         matched = {part.entry.exercise for part in self.one_sided(self.less).parts}
         parts = self.one_sided(self.more).parts
         return list(dict.fromkeys(part.entry for part in parts if part.entry.exercise not in matched))

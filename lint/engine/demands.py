@@ -150,12 +150,13 @@ class RuleDemand:
     """At least ``least`` and at most ``most`` of a sum, unless one of the demands under ``unless`` holds.
 
     ``terms`` are factors and what is counted. ``group`` is what the rule would speak of: a muscle, a
-    movement, a session, "" where there is but one. ``rule`` says whose it is, ``weeks`` when. It is ``firm``
+    movement, a session, "" where there is but one. ``rule`` says whose it is, ``weeks`` when, ``athlete`` for
+    whom ("" for the only one). It is ``firm``
     unless what it is about is chosen by what is trained now: the rest that a priority is held against. It is
     ``measured`` where the rule's finding states this sum, so that it is worse where that is.
     """
 
-    __slots__ = ("firm", "group", "least", "measured", "most", "rule", "terms", "unless", "weeks")
+    __slots__ = ("athlete", "firm", "group", "least", "measured", "most", "rule", "terms", "unless", "weeks")
 
     def __init__(
         self,
@@ -172,6 +173,7 @@ class RuleDemand:
         self.group = group
         self.unless = tuple(unless)
         self.rule = ""
+        self.athlete = ""
         self.firm = True
         self.measured = True
         self.weeks: tuple[int, ...] = ()

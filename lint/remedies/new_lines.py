@@ -32,8 +32,8 @@ RESERVE = "2"
 """Repetitions in reserve where no neighbour says any, or says that none is left."""
 
 FAST, LARGE, SMALL, LAST = range(4)
-"""The order of lifts in a session: jumps and throws, large lifts, lifts for one joint; calves, trunk, and what
-is done for time or distance to end with."""
+"""The order of lifts in a session: jumps and throws, large lifts, lifts for one joint; to end with calves,
+trunk, and what is done for time or distance."""
 
 LAST_ACTIONS = ("plantarflexion", "spine flexion", "spine extension", "lateral flexion", "rotation")
 LAST_KINDS, LAST_IMPLEMENTS = ("isometric", "carry", "endurance"), ("rope", "sled")

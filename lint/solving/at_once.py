@@ -19,7 +19,6 @@ if TYPE_CHECKING:
     from collections.abc import Iterable, Sequence
 
     from ..body.catalogue import Exercise
-    from ..counting.ledger import Ledger
     from ..counting.set_group import SetGroup
     from ..counting.week import Week
     from ..engine.demands import Quantity, RuleDemand
@@ -62,20 +61,23 @@ class OpenSets:
 class AtOnce:
     """A week of a programme with sets of lines to choose: which demands on it can be met together.
 
+    ``weeks`` are that week as each athlete has it: a set of a line is one of all who do the line.
     Sessions are taken at the least that they can take, which is sure; with ``usual`` as they usually go.
     """
 
     def __init__(
-        self, plan: Plan, ledger: Ledger, week: Week, demands: Iterable[RuleDemand], *, usual: bool = False
+        self, plan: Plan, weeks: Sequence[Week], demands: Iterable[RuleDemand], *, usual: bool = False
     ) -> None:
         self._plan = plan
         self._usual = usual
         self._weights: dict[tuple[int, int], float] = {}
-        self._week = week
-        self._visits = frozenset(week.visits)
+        self._weeks = weeks
+        self._visits = {
+            visit: {entry.prescription for entry in visit.own} for week in weeks for visit in week.visits
+        }
         self.demands = [one for one in demands if self._is_of_week(one)]
         self._floors = [one for one in self.demands if one.least is not None]
-        self._lines = self._own(ledger)
+        self._lines = self._own()
         self._work = [*self._lines, *self._further(), *self._new()]
         self._capped = [
             ([float(other is one) for other in self._work], one.most)
@@ -87,7 +89,7 @@ class AtOnce:
     @property
     def visits(self) -> int:
         """How many sessions the week holds."""
-        return len(self._visits)
+        return max(len(set(week.visits)) for week in self._weeks)
 
     def has_small(self, floors: Iterable[RuleDemand]) -> bool:
         """Whether lifts over one joint, which pair well, bring something to some demands."""
@@ -155,16 +157,17 @@ class AtOnce:
 
     def _is_counted(self, quantity: Quantity) -> bool:
         if isinstance(quantity, SetSum):
-            return self._visits.issuperset(quantity.tally.visits) and not quantity.tally.one_sided
+            return self._visits.keys() >= {*quantity.tally.visits} and not quantity.tally.one_sided
         return isinstance(quantity, Minutes) and quantity.visit in self._visits
 
-    def _own(self, ledger: Ledger) -> list[OpenSets]:
-        """The lines of the week whose sets may be changed."""
+    def _own(self) -> list[OpenSets]:
+        """The lines of the week whose sets may be changed: those that are the same for all who do them."""
         found: dict[Prescription, list[SetGroup]] = {}
-        for visit in dict.fromkeys(self._week.visits):
+        for visit in self._visits:
             for entry in visit.own:
-                if entry not in found.setdefault(entry.prescription, []):
-                    found[entry.prescription].append(entry)
+                known = found.setdefault(entry.prescription, [])
+                if not any(entry is one or _is_alike(entry, one) for one in known):
+                    known.append(entry)
         work = []
         for line, (entry, *more) in found.items():
             written = self._plan.line_at(line.place.start)
@@ -186,7 +189,10 @@ class AtOnce:
     def _new(self) -> list[OpenSets]:
         """A new line in each session of each kind of lift that suits everybody and serves some demand."""
         rests = [
-            one.work.rest.low for _, one in self._week.entries() if one.work.rest is not None and one.hard
+            one.work.rest.low
+            for week in self._weeks
+            for _, one in week.entries()
+            if one.work.rest is not None and one.hard
         ]
         rest = min(rests, default=self._end(REST["light"]))
         minutes, _ = self._a_set_of(REPETITIONS * self._end(ONE_WAY + ONE_WAY), rest)
@@ -200,7 +206,7 @@ class AtOnce:
         for exercise in suiting:
             kinds.setdefault(tuple(self._weight(one, exercise) for one in sums), []).append(exercise)
         work: dict[tuple[object, ...], OpenSets] = {}
-        for session in dict.fromkeys(visit.session for visit in self._week.visits):
+        for session in dict.fromkeys(visit.session for visit in self._visits):
             there = {one.exercise for one in self._lines if one.session is session}
             for alike in kinds.values():
                 others = [one for one in alike if one not in there]  # a lift stands on one line of a session
@@ -215,7 +221,8 @@ class AtOnce:
 
     def _a_set(self, demand: RuleDemand, quantity: Quantity, work: OpenSets, factor: float) -> float:
         if isinstance(quantity, Minutes):
-            return work.minutes if quantity.visit.session is work.session else 0.0
+            is_done = work.line is None or work.line in self._visits[quantity.visit]
+            return work.minutes if quantity.visit.session is work.session and is_done else 0.0
         assert isinstance(quantity, SetSum)
         if work.entry is not None:
             parts = [part for part in quantity.count.parts if part.entry.prescription is work.line]
@@ -274,7 +281,8 @@ class AtOnce:
             if isinstance(one, SetSum):
                 parts = [part for part in one.count.parts if part.entry.prescription is work.line]
                 found += factor * sum(float(getattr(part.sets, one.end)) for part in parts)
-            elif isinstance(one, Minutes) and one.visit.session is work.session and work.line is not None:
+            elif isinstance(one, Minutes) and work.line in self._visits[one.visit]:
+                assert work.line is not None
                 time = one.visit.time_of(work.line)
                 taken = time.work + time.rest if self._usual else time.total  # warm-up sets usually stay
                 seconds = self._end(taken) + self._end(CHANGE_OVER)
@@ -296,3 +304,8 @@ class AtOnce:
         if longer >= 0:
             return ((seconds + rest + longer / MOST) / SECONDS,) * 2
         return (seconds + rest + longer / FEWEST) / SECONDS, (seconds + rest) / SECONDS
+
+
+def _is_alike(one: SetGroup, other: SetGroup) -> bool:
+    """Whether two athletes do a line alike."""
+    return one.exercise is other.exercise and one.work is other.work

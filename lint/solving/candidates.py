@@ -139,7 +139,7 @@ def _is_not_to_be(seen: Seen) -> bool:
 
 
 def _is_too_often(seen: Seen, line: Line) -> bool:
-    """Whether a finding on days, without a number, points at jumps or throws: fewer days do with them, too."""
+    """Whether a finding on days, without a number, points at jumps or throws: they need not be on each."""
     fast = line.exercise is not None and line.exercise.kind in FAST_KINDS
     return fast and not seen.unit and _family(seen.rule) == "schedule"
 

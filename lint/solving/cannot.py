@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from itertools import product
 from math import ceil
 
 from ..body import equipment
@@ -15,10 +16,12 @@ from .exercises import would_serve
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Sequence
+    from collections.abc import Iterable, Sequence
 
     from ..body.catalogue import Exercise
+    from ..counting.ledger import Ledger
     from ..engine.demands import RuleDemand
+    from ..model.sessions import Session
     from .foresight import Foresight
     from .judge import Seen
     from .lines import Plan
@@ -44,35 +47,58 @@ def cannot(plan: Plan, foresight: Foresight | None, seen: Seen) -> list[str]:
     """Which demands cannot be met together with the one of a finding, and what would do; nothing if they can.
 
     First with all that holds now, then with what its rule asks besides; first at the least minutes that
-    sessions can take, then as they usually go.
+    sessions can take, then as they usually go. A squad does the same lines: all its demands are on them.
     """
-    if foresight is None or len(plan.ledgers) != 1:
+    if foresight is None:
         return []
     every = foresight.demands
     aims = [one for one in every if one.rule == seen.rule and _is_about(one, seen)]
     aims = [one for one in aims if not one.is_held and one.weeks]
     if not aims:
         return []
-    (ledger,) = plan.ledgers
-    week = ledger.weeks[min((*seen.finding.weeks, aims[0].weeks[0])) - 1]
-    on_days = days_lacking(plan, ledger, week, seen, aims)
-    if on_days:
-        return on_days
+    number = min((*seen.finding.weeks, aims[0].weeks[0]))
+    weeks = [ledger.weeks[number - 1] for ledger in plan.ledgers if len(ledger.weeks) >= number]
+    for ledger in plan.ledgers:
+        own = [one for one in aims if one.athlete in ("", _name(ledger))]
+        on_days = days_lacking(plan, ledger, ledger.weeks[number - 1], seen, own) if own else []
+        if on_days:
+            return _for_them([own[0].athlete], on_days)
     held = [one for one in every if one.is_held]
     alike = [one for one in every if one.rule == seen.rule and not one.is_held]
-    surely, usually = (AtOnce(plan, ledger, week, [*held, *alike], usual=usual) for usual in (False, True))
+    surely, usually = (AtOnce(plan, weeks, [*held, *alike], usual=usual) for usual in (False, True))
     for whole in (surely, usually):
-        for wanted in (aims, alike):
-            core = whole.core(wanted, held)
+        for wanted, names in product((aims, alike), _whose(every)):
+            core = whole.core(*([one for one in some if one.athlete in names] for some in (wanted, held)))
             on_time = any(one.unit == "min" for one in core)
             conflict = _Conflict(plan, core, usually if on_time else whole)
             if any(one in conflict.core for one in aims):
-                return conflict.said()
+                return _for_them(conflict.names, conflict.said())
     return []
+
+
+def _whose(demands: Sequence[RuleDemand]) -> list[tuple[str, ...]]:
+    """The athletes of demands, each alone and then all: what one has to be told is told for that one."""
+    names = tuple(dict.fromkeys(one.athlete for one in demands))
+    return [*((one,) for one in names), *([names] if len(names) > 1 else [])]
+
+
+def _name(ledger: Ledger) -> str:
+    return "" if ledger.athlete is None else ledger.athlete.name
+
+
+def _for_them(names: Iterable[str], said: list[str]) -> list[str]:
+    """What is said, for those of a squad whom it is about."""
+    named = listed([one for one in names if one])
+    return [f"For {named}: {said[0][:1].lower()}{said[0][1:]}", *said[1:]] if named and said else said
 
 
 def _is_about(demand: RuleDemand, seen: Seen) -> bool:
     """Whether a finding may speak of a demand: by what it names, or by the words of the demand itself."""
+    for_them = not seen.finding.athletes or demand.athlete in ("", *seen.finding.athletes)
+    return for_them and _is_on(demand, seen)
+
+
+def _is_on(demand: RuleDemand, seen: Seen) -> bool:
     return seen.group in (demand.group, "") or seen.group.startswith(f"{demand.group}:")
 
 
@@ -80,12 +106,14 @@ class _Conflict:
     """Demands that cannot be met together: what is wanted, the minutes for it, and the limits on it."""
 
     def __init__(self, plan: Plan, core: list[RuleDemand], whole: AtOnce) -> None:
-        self.athlete = plan.header.athlete
+        self.names = list(dict.fromkeys(one.athlete for one in core if one.athlete))
+        theirs = [one for one in plan.ledgers if not self.names or _name(one) in self.names]
+        self.athlete = theirs[0].athlete
         self.whole = whole
         several = {id(one) for one in (*core, *_beside(core, whole.demands))}
         self.core = [one for one in whole.demands if id(one) in several]
         self.floors = [one for one in self.core if one.least is not None]
-        self.times = [one for one in self.core if one.unit == "min"]
+        self.times = _shortest([one for one in self.core if one.unit == "min"])
         self.caps = [one for one in self.core if one.most is not None and one.unit != "min"]
 
     def said(self) -> list[str]:
@@ -159,8 +187,21 @@ def _beside(core: list[RuleDemand], demands: Sequence[RuleDemand]) -> list[RuleD
     What is told to a coach must be enough for all of it.
     """
     rules = {one.rule for one in core if one.least is not None}
-    further = [one for one in demands if one not in core] if any(one.unit == "min" for one in core) else []
+    names = {one.athlete for one in core}
+    theirs = [one for one in demands if one.athlete in names and one not in core]
+    further = theirs if any(one.unit == "min" for one in core) else []
     return [one for one in further if one.unit == "min" or (one.least is not None and one.rule in rules)]
+
+
+def _shortest(times: Iterable[RuleDemand]) -> list[RuleDemand]:
+    """The minutes for each session, of those who have the fewest."""
+    found: dict[Session, RuleDemand] = {}
+    for demand in times:
+        sessions = [one.visit.session for _, one in demand.terms if isinstance(one, Minutes)]
+        known = found.setdefault(sessions[0], demand)
+        if _has(demand) < _has(known):
+            found[sessions[0]] = demand
+    return list(found.values())
 
 
 def _floors(floors: Sequence[RuleDemand]) -> str:

@@ -19,7 +19,7 @@ if TYPE_CHECKING:
 
     from ..counting.ledger import Ledger
     from ..counting.week import Week
-    from ..syntax.tree import Entry
+    from ..syntax.tree import KeyValue
     from .judge import Spans
     from .lines import Line, Plan, WrittenSession
 
@@ -147,7 +147,7 @@ def no_longer_on(plan: Plan, held: WrittenSession) -> Iterator[EditStep]:
         yield EditStep("drop", spans, label, [held.start], cost)
 
 
-def _own_days(plan: Plan, held: WrittenSession) -> tuple[Entry | None, list[int]]:
+def _own_days(plan: Plan, held: WrittenSession) -> tuple[KeyValue | None, list[int]]:
     """Where a session's weekdays are written, alike for all weeks, and which they are; None where not so."""
     entry = held.node.entries.get("day") or held.node.entries.get("days")
     if entry is None or entry.merged or entry.value.defined is not None or held.node.defined is not None:

@@ -28,16 +28,16 @@ def days_lacking(plan: Plan, ledger: Ledger, week: Week, seen: Seen, aims: Seque
     """That the athlete's days do not hold what a finding asks for, and which would do; nothing if they do."""
     asked = max(aims, key=lambda one: one.least or 0.0)
     if asked.unit == DAYS_WITH and asked.least is not None:
-        return _too_few(plan, week, seen, asked)
+        return _too_few(plan, ledger, week, seen, asked)
     apart = 2 if asked.unit == "days running" else ceil((asked.least or 0.0) / HOURS_A_DAY)
     if asked.unit in ("h", "days running") and apart > 1:
         return _too_near(plan, ledger, week, seen, apart, asked)
     return []
 
 
-def _too_few(plan: Plan, week: Week, seen: Seen, asked: RuleDemand) -> list[str]:
+def _too_few(plan: Plan, ledger: Ledger, week: Week, seen: Seen, asked: RuleDemand) -> list[str]:
     """More days of something than there are."""
-    athlete, least = plan.header.athlete, int(asked.least or 0)
+    athlete, least = ledger.athlete, int(asked.least or 0)
     days = athlete.days if athlete is not None else None
     about = f"{counted_noun(least, 'day')} a week of {asked.group}"
     if days is not None:
@@ -63,7 +63,7 @@ def _sessions(plan: Plan, seen: Seen) -> set[Session]:
 
 def _too_near(plan: Plan, ledger: Ledger, week: Week, seen: Seen, apart: int, asked: RuleDemand) -> list[str]:
     """Times that do not find room so far apart on the athlete's weekdays."""
-    athlete = plan.header.athlete
+    athlete = ledger.athlete
     days = athlete.days if athlete is not None else None
     several = _sessions(plan, seen)
     times = len({visit.day for visit in week.visits if visit.day and visit.session in several})

@@ -113,8 +113,12 @@ class Foresight:
         return short
 
     def _all(self) -> Iterator[RuleDemand]:
+        is_squad = len(self._plan.ledgers) > 1
         for ledger in self._plan.ledgers:
-            yield from (one for one in demands_on(self._rules, ledger, *self._limits) if one.firm)
+            for one in demands_on(self._rules, ledger, *self._limits):
+                one.athlete = ledger.athlete.name if is_squad and ledger.athlete is not None else ""
+                if one.firm:
+                    yield one
 
 
 def _sessions_of(quantity: Quantity) -> Iterator[Session]:

@@ -34,8 +34,9 @@ class Line:
     """A line of a session that can be edited, from ``start`` to ``end`` of the text.
 
     ``entries`` are its groups of sets over the weeks, those of one place of sets once; ``held`` are those of
-    each week of the programme in which it is done. ``is_main`` says that the coach builds on it: a
-    large lift that opens a session, after jumps and throws, a priority, or a lift with a best on file; ``noted`` that they wrote a note or a remark on it.
+    each week of the programme in which it is done. ``is_main`` says that the coach builds on it: a large lift
+    that opens a session, after jumps and throws, a priority, or a lift with a best on file; ``noted`` that
+    they wrote a note or a remark on it.
     """
 
     __slots__ = ("end", "entries", "held", "is_main", "line", "node", "noted", "session", "start")

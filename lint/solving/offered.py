@@ -59,9 +59,8 @@ def offered(plan: Plan, seen: Seen) -> Iterator[EditStep]:
 
 def offers_another(seen: Seen) -> bool:
     """Whether a finding offers another exercise in the place of one."""
-    return any(
-        part.words and _key_of(part)[0] == "exercise" for edit in seen.finding.edits for part in edit.parts
-    )
+    parts = (part for edit in seen.finding.edits for part in edit.parts)
+    return any(part.words and _key_of(part)[0] == "exercise" for part in parts)
 
 
 def _new_lines(part: Edit) -> list[str]:
@@ -74,10 +73,9 @@ def _adding(plan: Plan, edit: Edit, name: str, seen: Seen) -> Iterator[EditStep]
     exercise = plan.header.known.exercise(name)
     held = next((one for one in reversed(plan.sessions) if one.start <= edit.place.start), None)
     if exercise is not None and held is not None:
-        others = next(
-            (several for one in seen.parts if exercise in (several := serving(plan, one))), [exercise]
-        )
-        yield from added(plan, held, exercise, others.index(exercise), seen.finding.weeks)
+        several = (serving(plan, one) for one in seen.parts)
+        alike = next((found for found in several if exercise in found), [exercise])
+        yield from added(plan, held, exercise, alike.index(exercise), seen.finding.weeks)
 
 
 def _is_permuted(plan: Plan, spans: Spans) -> bool:

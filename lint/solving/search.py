@@ -315,6 +315,8 @@ class Search:
             children.at += 1
             if step.touches & touched or (step.exercise is not None and step.exercise in new):
                 continue
+            if any(_is_twice(step, one) for one in parent):
+                continue
             several = tuple(sorted((*parent, step), key=lambda one: one.key))
             key = tuple(one.key for one in several)
             if frozenset(key) in self._met:
@@ -327,6 +329,17 @@ class Search:
             self._number += 1
             siblings = children if several is run[-1][2] else None
             heappush(self._heap, (cost, place, self._number, several, children.branch, siblings))
+
+
+def _is_twice(one: EditStep, other: EditStep) -> bool:
+    """Whether two new lines at one place are for the same movement: more sets of one do as well."""
+    if one.kind != "add" or other.kind != "add" or one.exercise is None or other.exercise is None:
+        return False
+    alike = one.exercise.direct == other.exercise.direct
+    pattern = one.exercise.pattern
+    return one.spans[0][0] == other.spans[0][0] and (
+        alike or bool(pattern and pattern == other.exercise.pattern)
+    )
 
 
 def _total(steps: State) -> Cost:

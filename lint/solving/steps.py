@@ -68,9 +68,9 @@ class EditStep:
     """One edit of the text before, as spans of offsets and words.
 
     ``touches`` are the offsets of the lines and sessions that it changes, and less than 0 the day that it
-    fills: of two steps that touch the same one only one is taken. ``label`` says it in a coach's words. ``by`` is the change of sets of the line at
-    ``line``, or of all ``lines``; ``adds_work`` whether the athlete has more or harder work by it.
-    ``exercise`` is the new one, ``said`` what else is written for it.
+    fills: of two steps that touch the same one only one is taken. ``label`` says it in a coach's words.
+    ``by`` is the change of sets of the line at ``line``, or of all ``lines``; ``adds_work`` whether the
+    athlete has more or harder work by it. ``exercise`` is the new one, ``said`` what else is written for it.
     """
 
     __slots__ = (
@@ -155,8 +155,8 @@ def _order(step: EditStep) -> tuple[int, int]:
 
 
 def together(steps: Iterable[EditStep]) -> Spans | None:
-    """The spans of several steps; None where they are in each other's way. New lines may come together, in the
-    order in which a coach has them done.
+    """The spans of several steps; None where they are in each other's way. New lines may come together, in
+    the order in which a coach has them done.
     """
     several = tuple(steps)
     placed = sorted((start, end, _order(step), words) for step in several for start, end, words in step.spans)

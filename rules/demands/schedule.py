@@ -172,7 +172,7 @@ def legs_heavy_before_event(ledger: Ledger, limits: Limits) -> Iterator[RuleDema
 
 @demands_of("near-maximal-before-event", days_stay=True)
 def near_maximal_before_event(ledger: Ledger, limits: Limits) -> Iterator[RuleDemand]:
-    """No all but maximal set of a lift in the last days before it is tried; after the event nobody needs it."""
+    """No all but maximal set of a lift in the last days before it is tried: after that, nobody needs it."""
     for _, week, _, _, close in near_maximal(ledger, limits):
         if not week.rehabilitation:
             yield none_of(Quantity(len(close), "lines"))

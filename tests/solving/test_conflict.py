@@ -106,7 +106,7 @@ def whole_of(text: str) -> AtOnce:
     search = search_for(text, "demand-not-held")
     foresight = Foresight(search.plan, [rule for rule in all_rules() if not rule.off], {}, {})
     (ledger,) = search.plan.ledgers
-    return AtOnce(search.plan, ledger, ledger.weeks[0], foresight.demands)
+    return AtOnce(search.plan, [ledger.weeks[0]], foresight.demands)
 
 
 def floors_and_others(whole: AtOnce) -> tuple[list, list]:  # type: ignore[type-arg]
@@ -146,7 +146,7 @@ def test_what_is_said_to_fit_fits_and_no_more() -> None:
         for one in again.demands:
             if one.rule == "demand-not-held":
                 one.least = asked
-        changed = AtOnce(again._plan, again._plan.ledgers[0], again._week, again.demands)
+        changed = AtOnce(again._plan, again._weeks, again.demands)
         chosen = [
             one
             for one in changed.demands

@@ -59,6 +59,11 @@ SAID = {
         "about 35 min, pairs of small lifts or a second day.",
         "For the same reason as line 12, demand-not-held.",
     ],
+    "squad": [
+        "For Bea: as sessions go, 2 x 14 min hold 6 sets a week for each of chest and lats; 10 take about"
+        " 2 x 20 min, pairs of small lifts or a third day.",
+        "For the same reason as line 13, demand-not-held.",
+    ],
     "two-sessions": [
         "3 days a week of back squat need 3 days with a session; the week has 2.",
     ],
