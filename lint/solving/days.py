@@ -125,11 +125,13 @@ def also_on(plan: Plan, held: WrittenSession) -> Iterator[EditStep]:
     sets = round(sum(line.sets for line in held.lines))
     for number, day in enumerate(free[:MOST_FURTHER]):
         name = day_name(plan.header.starts, day)
-        if isinstance(entry.value, Scalar):
-            edit = Edit(entry.value.place, f"[{entry.value.text}, {name.lower()}]", "", certain=False)
+        value = entry.value
+        if isinstance(value, Sequence):
+            edits = list(words_added(value, len(days) - 1, [name.lower()], ""))
         else:
-            (edit,) = words_added(entry.value, len(days) - 1, [name.lower()], "")
-        spans = spans_of_all([edit], plan.line_end)
+            words = plan.text.content[value.start : value.end]
+            edits = [Edit(value.place, f"[{words}, {name.lower()}]", "", certain=False)]
+        spans = spans_of_all(edits, plan.line_end)
         cost = (PRICE["move"] + A_SET * sets + number, 0, 0)
         label = f"{held.session.name} on {name}, too"
         yield EditStep("move", spans, label, [held.start, -day], cost, adds_work=True)

@@ -33,7 +33,10 @@ class Foresight:
     ``rules`` are those that judge it, ``moved`` and ``preset`` the limits that they are run with.
     """
 
-    __slots__ = ("_about", "_by_line", "_by_session", "_limits", "_plan", "_rules", "_short", "rows")
+    __slots__ = (
+        *("_about", "_by_line", "_by_session", "_limits", "_plan", "_rules", "_short"),
+        *("_touched", "rows"),
+    )
 
     def __init__(self, plan: Plan, rules: Iterable[Rule], moved: Moves, preset: Moves) -> None:
         self._plan = plan
@@ -43,6 +46,7 @@ class Foresight:
         self._short: dict[Broken, float] | None = None
         self._about: dict[Broken, list[RuleDemand]] = {}
         self._by_line: dict[int, dict[int, RuleDemand]] = {}
+        self._touched: dict[EditStep, dict[int, RuleDemand]] = {}
         self._by_session: dict[Session, dict[int, RuleDemand]] = {}
 
     def breaks(self, steps: Iterable[EditStep]) -> frozenset[Broken]:
@@ -81,12 +85,18 @@ class Foresight:
         return [one for several in self._about.values() for one in several]
 
     def _touched_by(self, step: EditStep) -> dict[int, RuleDemand]:
-        """The demands that a step may break."""
-        found = dict(self._by_line.get(step.line, {}))
-        if step.exercise is not None:
-            held = self.rows.session_of(step)
-            found |= self._by_session.get(held, {}) if held is not None else {}
-        return found
+        """The demands that a step may break: those of which it changes something."""
+        if step not in self._touched:
+            found = dict(self._by_line.get(step.line, {}))
+            if step.exercise is not None:
+                held = self.rows.session_of(step)
+                found |= self._by_session.get(held, {}) if held is not None else {}
+            self._touched[step] = {
+                number: one
+                for number, one in found.items()
+                if any(self._change(quantity, (step,)) != 0 for quantity in one.quantities())
+            }
+        return self._touched[step]
 
     def _by(self, demand: RuleDemand, steps: tuple[EditStep, ...]) -> float:
         """By how much steps surely break a demand; 0 where they may not."""

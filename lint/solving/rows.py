@@ -36,17 +36,17 @@ class Rows:
     def __init__(self, plan: Plan) -> None:
         self._plan = plan
         self._lines: dict[Prescription, Line | None] = {}
-        self._changes: dict[tuple[int, object], float | None] = {}
-        self._plain: dict[object, bool] = {}
+        self._changes: dict[EditStep, dict[int, float | None]] = {}
+        self._plain: dict[EditStep, bool] = {}
 
     def change(self, quantity: Quantity, steps: Iterable[EditStep]) -> float | None:
         """By how much steps change a quantity, all together; None where that is not known."""
         total = 0.0
         for step in steps:
-            key = (id(quantity), step.key)
-            if key not in self._changes:
-                self._changes[key] = self._by_one(quantity, step)
-            by = self._changes[key]
+            known, number = self._changes.setdefault(step, {}), id(quantity)
+            if number not in known:
+                known[number] = self._by_one(quantity, step)
+            by = known[number]
             if by is None:
                 return None
             total += by
@@ -54,9 +54,9 @@ class Rows:
 
     def is_plain(self, step: EditStep) -> bool:
         """Whether it is plain what a step does: to one line, in all of its weeks, by a number or whole."""
-        if step.key not in self._plain:
-            self._plain[step.key] = self._is_plain(step)
-        return self._plain[step.key]
+        if step not in self._plain:
+            self._plain[step] = self._is_plain(step)
+        return self._plain[step]
 
     def lines_of(self, quantity: Quantity) -> set[int]:
         """Where the lines stand that bring something to a quantity."""

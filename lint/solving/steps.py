@@ -71,10 +71,11 @@ class EditStep:
     fills: of two steps that touch the same one only one is taken. ``label`` says it in a coach's words.
     ``by`` is the change of sets of the line at ``line``, or of all ``lines``; ``adds_work`` whether the
     athlete has more or harder work by it. ``exercise`` is the new one, ``said`` what else is written for it.
+    ``key`` is its place in the order of the file, by which ties are broken.
     """
 
     __slots__ = (
-        *("adds_work", "by", "cost", "exercise", "kind", "label"),
+        *("adds_work", "by", "cost", "exercise", "key", "kind", "label"),
         *("line", "lines", "said", "spans", "touches"),
     )
 
@@ -104,11 +105,7 @@ class EditStep:
         self.adds_work = adds_work
         self.said = said
         self.exercise = exercise
-
-    @property
-    def key(self) -> tuple[int, int, Spans]:
-        """Its place in the order of the file, by which ties are broken."""
-        return (self.spans[0][0], KINDS.index(self.kind), self.spans)
+        self.key = (spans[0][0] if spans else -1, KINDS.index(kind), spans)
 
     @property
     def effect(self) -> tuple[object, ...]:

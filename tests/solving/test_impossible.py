@@ -10,10 +10,8 @@ from pathlib import Path
 import pytest
 
 from spotline.lint.solving.days_lacking import most_apart
-from spotline.lint.solving.judge import Judge
 from spotline.lint.solving.solve import Ask, solve
 from spotline.tests.conftest import TODAY
-from spotline.tests.steps import steps
 
 FOLDER = Path(__file__).parent / "impossible"
 
@@ -85,18 +83,6 @@ def test_every_programme_here_is_tried() -> None:
     names = sorted(path.name.removesuffix(".programme.yaml") for path in FOLDER.iterdir())
     assert names == sorted(SAID)
     assert len(names) >= 10
-
-
-MOST_FOR_A_CONFLICT = 200
-"""Reviews of the same file, in steps."""
-
-
-@pytest.mark.parametrize("name", ["season", "caps"])
-def test_it_takes_no_more_than_so_many_reviews(name: str) -> None:
-    path = path_of(name)
-    content = Path(path).read_text(encoding="utf-8")
-    one = steps(lambda: Judge(path, TODAY, {}).look(content))
-    assert steps(lambda: solve(path, TODAY, Ask())) < MOST_FOR_A_CONFLICT * one
 
 
 @pytest.mark.parametrize(
