@@ -96,6 +96,7 @@ def _closing(solution: Solution) -> str:
     number = len(solution.cards)
     which = "--write 1" if number == 1 else f"--write 1 to {number}"
     singly = "" if solution.at_once else " Worked out one after another: all at once may cost less."
+    singly += "" if solution.to_the_end else " The search was cut short: others may cost less."
     return safe(
         f"{counted_noun(number, 'proposal')}, each reviewed. Nothing is written without {which}.{singly}"
     )

@@ -30,6 +30,7 @@ def proposals_json(solution: Solution) -> str:
         "proposals": [_card(one, solution.before) for one in solution.cards],
         "stays": [{**_finding(one.finding), "why": list(one.why)} for one in solution.stays],
         "at once": solution.at_once,
+        "to the end": solution.to_the_end,
         "reviews": solution.reviews,
     }
     return json.dumps(whole, indent=2, ensure_ascii=True, allow_nan=False)

@@ -10,9 +10,11 @@ from ..remedies.moves import dropped
 from ..remedies.some_weeks import kept_to, value_in
 from ..syntax.additions import in_braces
 from ..syntax.enclosing import way_to
+from ..syntax.rewrites import key_out
 from ..syntax.tree import Sequence
 from ..text.places import line_start, line_stop
 from ..wording.words import listed, plain, sets_of, week_list
+from .judge import with_spans
 from .steps import (
     A_FAR_SET,
     A_SET,
@@ -278,7 +280,8 @@ def paired(plan: Plan, held: WrittenSession) -> Iterator[EditStep]:
         if spans is not None:
             label = f"{first.name} and {second.name} ({held.session.name}) as a superset"
             cost = (price("pair", first) + 1, 0, 0)
-            yield EditStep("pair", (spans,), label, [first.start, second.start], cost)
+            said = "rest after both" if "rest" in first.node.entries else ""
+            yield EditStep("pair", (spans,), label, [first.start, second.start], cost, said=said)
 
 
 def share_nothing(first: Line, second: Line) -> bool:
@@ -296,7 +299,9 @@ def share_nothing(first: Line, second: Line) -> bool:
 
 
 def _pair(plan: Plan, first: Line, second: Line) -> tuple[int, int, str] | None:
-    """Two items of a list, set in by a level below ``superset:``; None where they are no neighbours."""
+    """Two items of a list, set in below ``superset:``, with rest after the second alone; None where
+    they are no neighbours.
+    """
     group = next(
         (step.group for step in reversed(way_to(first.line.place)) if isinstance(step.group, Sequence)), None
     )
@@ -310,7 +315,8 @@ def _pair(plan: Plan, first: Line, second: Line) -> tuple[int, int, str] | None:
         return None
     dash = content.rfind("-", group.start, first.start)
     begin, stop = line_start(content, dash), line_stop(content, second.end)
-    block = content[begin:stop]
+    rest = spans_of_all(key_out(first.node, "rest") if "rest" in first.node.entries else (), plan.line_end)
+    block = with_spans(content[:stop], rest)[begin:]
     if content[begin:dash].strip(" ") or "#" in block:
         return None
     indent = content[begin:dash]

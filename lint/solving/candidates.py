@@ -47,9 +47,9 @@ class Candidates:
             if step.spans and (known is None or step.cost < known.cost):
                 found[step.key] = step
         self.steps = sorted(found.values(), key=lambda one: (one.cost, one.key))
-        self._gains = gains(plan, seen)
         too_long = usual_minutes(plan, seen) - (seen.wanted or 0.0) * ROOM if seen.unit == "min" else 0.0
         self._apart = max(seen.apart, too_long)
+        self._gains = gains(plan, seen, self._apart)
         self._most: float | None = None
 
     def enough(self, steps: Iterable[EditStep]) -> bool:

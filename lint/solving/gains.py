@@ -153,8 +153,11 @@ def is_missing(plan: Plan, seen: Seen) -> bool:
     )
 
 
-def gains(plan: Plan, seen: Seen) -> Gains | GainsOfTwo | GainsOfParts | None:
-    """What steps bring where a finding speaks of sets or minutes; None where that is not to be worked out."""
+def gains(plan: Plan, seen: Seen, apart: float) -> Gains | GainsOfTwo | GainsOfParts | None:
+    """What steps bring where a finding speaks of sets or minutes; None where that is not to be worked out.
+
+    ``apart`` is how far its number is from what is wanted.
+    """
     if is_missing(plan, seen):
         return GainsOfParts(seen.parts)
     if seen.unit not in LINEAR:
@@ -165,7 +168,7 @@ def gains(plan: Plan, seen: Seen) -> Gains | GainsOfTwo | GainsOfParts | None:
     if not seen.over:
         return _gains_below(plan, seen)
     if seen.unit == "min":
-        return Gains(_minutes(plan), seen.apart, over=True)  # others may do it all
+        return Gains(_minutes(plan), apart, over=True)  # others may do it all
     found: dict[int, tuple[float, float]] = {}
     for lever in seen.levers:
         line = plan.line_at(lever.offset)

@@ -143,7 +143,8 @@ class Children:
 class Search:
     """Looks for proposals that clear ``aims``, marks of ``before``, the verdict on the text of ``plan``.
 
-    ``ended`` says whether all was tried; ``near`` are the attempts that bring something.
+    ``ended`` says whether all was tried, ``is_cheapest`` whether all that is cheaper than the first that is
+    found was; ``near`` are the attempts that bring something.
     """
 
     def __init__(
@@ -161,6 +162,7 @@ class Search:
         self.near: list[Attempt] = []
         self.found: list[SoundEdit] = []
         self.ended = True
+        self.is_cheapest = True
         self.foresight = foresight
         self._known: dict[Broken, Seen] = {}
         self._pools: dict[tuple[object, ...], Candidates] = {}
@@ -226,6 +228,7 @@ class Search:
             if not left and not brought:
                 if self.found and not self._is_needed(steps):
                     continue
+                self.is_cheapest = self.is_cheapest if self.found else self.ended
                 self.found.append(SoundEdit(steps, spans, cost, verdict))
                 stop = min(stop, self.judge.reviews - start + MOST_AFTER)
                 continue
@@ -243,6 +246,7 @@ class Search:
                 self._push(steps, branch)
         if not self.found and barely is not None:
             self.found.append(barely)
+            self.is_cheapest = self.ended
         return self.found
 
     def _go_on_from(self, steps: State, branch: Branch) -> None:

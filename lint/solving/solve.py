@@ -99,9 +99,10 @@ class Solution:
     """What is proposed for a file: ``cards``, the cheapest first; what ``stays``; ``reviews`` made for it.
 
     ``at_once`` is False where several findings were cleared one after another: all at once may cost less.
+    ``to_the_end`` is False where the search was cut short before it found something: that may cost less, too.
     """
 
-    __slots__ = ("ask", "at_once", "cards", "review", "reviews", "stays")
+    __slots__ = ("ask", "at_once", "cards", "review", "reviews", "stays", "to_the_end")
 
     def __init__(self, review: FileReview, ask: Ask) -> None:
         self.review = review
@@ -110,6 +111,7 @@ class Solution:
         self.stays: list[Stays] = []
         self.reviews = 0
         self.at_once = True
+        self.to_the_end = True
 
     @property
     def kept_in_vain(self) -> list[str]:
@@ -230,6 +232,7 @@ def _one(solution: Solution, judge: Judge, aim: Aim) -> Work[None]:
         solution.stays.append(Stays(aim.lead, [why]))
         return
     search, plan, cleared = yield from _first_found(review, judge, aim, solution.ask)
+    solution.to_the_end = search.is_cheapest
     for one in search.found:
         after = _read(judge.file, judge.today, judge.opened, with_spans(solution.before, one.spans))
         yield
@@ -319,6 +322,7 @@ def _in_turn(
                 solution.stays.append(Stays(finding, _said_once(solution, why_none(plan, search, finding))))
                 continue
             solution.at_once = solution.at_once and not steps
+            solution.to_the_end = solution.to_the_end and search.is_cheapest
             steps += found[0].steps
             now = _read(judge.file, judge.today, judge.opened, after)
             yield

@@ -318,6 +318,7 @@ PRINTED = {
         ],
         "stays": [{**CLEARED, "why": ["w"]}],
         "at once": True,
+        "to the end": True,
         "reviews": 3,
     },
     "tally": {

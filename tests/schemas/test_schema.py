@@ -846,13 +846,22 @@ PROPERTIES = {
         },
     ),
     ("proposals", ""): (
-        {"spotline": "0.1.0", "file": "a", "proposals": [], "stays": [], "at once": True, "reviews": 0},
+        {
+            "spotline": "0.1.0",
+            "file": "a",
+            "proposals": [],
+            "stays": [],
+            "at once": True,
+            "to the end": True,
+            "reviews": 0,
+        },
         {
             "spotline": ("0.1.0", "new"),
             "file": ("b", ""),
             "proposals": ([], ["a"]),
             "stays": ([], ["a"]),
             "at once": (False, "no"),
+            "to the end": (False, "no"),
             "reviews": (2, -1),
         },
     ),

@@ -93,9 +93,9 @@ FIRST = {
     ("l12", "work-step-large"): ["loaded stair climb (DAY 2) cut to 10 sets in week 5"],
     ("m02", "table-cell-differs"): ["Bank (Mi Bank): 72.5 % in week 4"],
     ("m04", "hip-hinge-missing"): [
+        "dumbbell Romanian deadlift in place of dumbbell walking lunge (Legs)",
         "cable leg curl in place of leg extension (Rest of legs + arms)",
         "Romanian deadlift added to Rest of legs + arms",
-        "deadlift added to Rest of legs + arms",
     ],
     ("m06", "sessions-too-close"): ["trap bar deadlift (WED heavy) with half the sets and lighter in week 5"],
     ("m12", "deload-without-cut"): ["week 4 for all lines: half the sets and RPE 6"],

@@ -227,6 +227,12 @@ SMALL = [
         .replace("leg extension,", "leg extension, in weeks: 5-8,"),
         "knee-flexion-missing",
     ),
+    (
+        short(
+            "bench press 3, lat pulldown 3, leg extension 3, barbell curl 3", "back squat 3, leg curl 3"
+        ).replace("minutes: 60", "minutes: 22"),
+        "session-too-long",
+    ),
 ]
 
 
@@ -261,27 +267,6 @@ def test_brute_force_finds_nothing_cheaper_on_up_to_six_lines(number: int) -> No
         sound = verdict.judged and not verdict.left(aims) and not verdict.brought(before)
         assert not sound, [one.label for one in several_steps]
     assert tried or answer[0].cost == min(one.cost for one in steps)
-
-
-@pytest.mark.parametrize("number", range(len(SMALL)))
-def test_more_minutes_never_cost_more(number: int) -> None:
-    text, rule = SMALL[number]
-    less, more = (
-        finished(search_for(text, rule).run(1)),
-        finished(search_for(text.replace("minutes: 60", "minutes: 90"), rule).run(1)),
-    )
-    assert not less or (more and more[0].cost <= less[0].cost)
-
-
-@pytest.mark.parametrize("pieces", ["leg curl machine", "cable machine", "leg extension machine"])
-def test_more_equipment_never_costs_more(pieces: str) -> None:
-    text = NO_CURLS.replace("rack, bench, ", "rack, bench, swiss ball, ")
-    rule = "knee-flexion-missing"
-    few, many = (
-        finished(search_for(text.replace(f"{pieces}, ", ""), rule).run(1)),
-        finished(search_for(text, rule).run(1)),
-    )
-    assert not few or (many and many[0].cost <= few[0].cost)
 
 
 # What is never proposed
