@@ -38,6 +38,7 @@ MODULES = (
     "stated_loads",
     "implements",
     "rest",
+    "rest_in_pairs",
     "tempo",
     "spacing",
     "before_events",

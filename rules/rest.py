@@ -76,7 +76,7 @@ def rest_too_short_heavy(entry: SetGroup, limits: Limits) -> Iterator[DraftFindi
     rest = entry.work.rest
     if rest is None or rest.high >= limits.number("shortest") or not _straight_sets(entry):
         return
-    said = _heavy(entry, limits)
+    said = made_heavy(entry, limits)
     if said:
         yield found(
             entry.work.places["rest"],
@@ -84,13 +84,13 @@ def rest_too_short_heavy(entry: SetGroup, limits: Limits) -> Iterator[DraftFindi
             wanted=limits.words("at least {:duration}", "shortest"),
             change="Write a longer rest, and save time on the small exercises.",
             where=line_name(entry.prescription),
-            edits=writing(entry.work.places["rest"], _as_rest(limits.number("shortest"))),
+            edits=writing(entry.work.places["rest"], as_rest(limits.number("shortest"))),
             group=entry.name,
             amount=Amount(rest.high, limits.number("shortest"), "s"),
         )
 
 
-def _as_rest(seconds: float) -> str:
+def as_rest(seconds: float) -> str:
     """Seconds as a coach writes them: ``90 s``, ``2 min``."""
     return f"{plain(seconds / 60)} min" if seconds >= 120 and seconds % 30 == 0 else f"{plain(seconds)} s"
 
@@ -108,7 +108,7 @@ def _rest_in_words(entry: SetGroup) -> str:
     return in_words(entry.work.places["rest"], f"{entry.work.rest} s")
 
 
-def _heavy(entry: SetGroup, limits: Limits) -> str:
+def made_heavy(entry: SetGroup, limits: Limits) -> str:
     """What makes the sets heavy, ``of 3 at 87 %``, ``at 5RM``; empty where nothing does, and for singles."""
     load, reserve = entry.work.load, entry.reserve
     reps = entry.work.reps.a_set() if entry.work.reps else None
@@ -194,7 +194,7 @@ def rest_too_short_size(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding
         return
     first, *others = sorted(short.values(), key=lambda entry: entry.work.places["rest"].start)
     named = [f"{entry.name} {_rest_in_words(entry)}" for entry in (first, *others)]
-    longer = _as_rest(limits.number("shortest"))
+    longer = as_rest(limits.number("shortest"))
     yield found(
         first.work.places["rest"],
         f"Short rest on big lifts: {first_of(list(dict.fromkeys(named)))}.",

@@ -233,6 +233,17 @@ def work_time(work: Work, said: NameReading | None) -> Range:
     return seconds * 2 if work.side == "each" else seconds
 
 
+def until_next(paired: Pairing, members: Sequence[Group], own: Group) -> Range:
+    """Seconds from a set of one member of a superset to its next: a set of each other, and all rest."""
+    rests = (NEXT_STATION if work.rest is None else work.rest for work, _, _ in members)
+    others = [(work, said) for work, _, said in members if work is not own[0]]
+    between = sum(rests, paired.rest or NOTHING)
+    for work, said in others:
+        seconds, sets = work_time(work, said), work.sets or NOTHING
+        between += Range(seconds.low / max(sets.low, 1.0), seconds.high / max(sets.high, 1.0))
+    return between
+
+
 def set_time(work: Work, said: NameReading | None = None) -> Range | None:
     """Seconds of one set by its tempo, for one side; None if tempo or repetitions are not stated."""
     if not work.reps or (work.tempo is None and (said is None or not said.tempo)):

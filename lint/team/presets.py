@@ -62,6 +62,7 @@ NEW_RULES: dict[str, tuple[str, ...]] = {
         "our-name-unclear",
         "place-unknown",
         "read-two-ways",
+        "rest-too-short-in-pairs",
         "restriction-weeks-beyond",
         "sets-not-read",
         "table-cell-differs",

@@ -26,6 +26,7 @@ WITHOUT = {
         "read-two-ways",
         "reserve-hard-to-judge",
         "rest-too-short-heavy",
+        "rest-too-short-in-pairs",
         "rest-too-short-size",
         "rir-rpe-contradict",
         "sets-against-reps",

@@ -18,6 +18,7 @@ from spotline.lint.solving.conflict import smallest
 from spotline.lint.solving.days import other_days
 from spotline.lint.solving.judge import Judge, Seen, marks_of, unshifted, with_spans
 from spotline.lint.solving.lines import Plan
+from spotline.lint.solving.minutes import fits
 from spotline.lint.solving.search import Attempt, Search, finished
 from spotline.lint.solving.solve import Ask, NothingToSolveError, Solution, solve
 from spotline.lint.solving.steps import EditStep, together
@@ -265,6 +266,7 @@ def test_brute_force_finds_nothing_cheaper_on_up_to_six_lines(number: int) -> No
         tried += 1
         verdict = judge.look(text, spans)
         sound = verdict.judged and not verdict.left(aims) and not verdict.brought(before)
+        sound = sound and fits(plan, before.left(aims), verdict)
         assert not sound, [one.label for one in several_steps]
     assert tried or answer[0].cost == min(one.cost for one in steps)
 
