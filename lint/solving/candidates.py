@@ -84,7 +84,7 @@ def _all(plan: Plan, seen: Seen, *, own: bool) -> Iterator[EditStep]:
             eased_only = _family(seen.rule) == "schedule" and is_near_maximal(line, weeks)
             if seen.unit in LINEAR and not missing and not eased_only:
                 yield from _of_line(plan, seen, line)
-            unsuited = _is_unsuited(plan, line) and (another or plan.is_spared(line))
+            unsuited = not seen.unit and _is_unsuited(plan, line) and (another or plan.is_spared(line))
             if own and (unsuited or _is_not_to_be(seen) or _is_too_often(seen, line)):
                 yield from _given_way(plan, seen, line)
     group = seen.parts[0] if len(seen.parts) == 1 else ""

@@ -111,7 +111,7 @@ def _writing(plan: Plan, seen: Seen, edit: Edit, spans: Spans) -> Iterator[EditS
         keys.append(key)
         touched.append(line)
     if keys == ["exercise"]:
-        yield from swapping(plan, touched[0], [edit.words], seen.finding.weeks)
+        yield from swapping(plan, touched[0], [edit.words], seen.finding.weeks, others=not seen.unit)
         return
     if "exercise" in keys or not set(keys) <= set(VALUES) or (seen.unit == "sets" and "sets" in keys):
         return  # sets that a limit asks for are counted out, not taken from one suggestion
@@ -131,8 +131,10 @@ def _writing(plan: Plan, seen: Seen, edit: Edit, spans: Spans) -> Iterator[EditS
     yield EditStep("value", spans, label, touches, (cost, 0, 0), adds_work=harder)
 
 
-def swapping(plan: Plan, line: Line, names: Iterable[str], weeks: Iterable[int]) -> Iterator[EditStep]:
-    """Exercises in place of another: those that are offered, and others that do the same.
+def swapping(
+    plan: Plan, line: Line, names: Iterable[str], weeks: Iterable[int], *, others: bool = True
+) -> Iterator[EditStep]:
+    """Exercises in place of another: those that are offered, and with ``others`` such as do the same.
 
     None where the line names exercises by week: which of them goes on is for the coach to say.
     """
@@ -145,8 +147,8 @@ def swapping(plan: Plan, line: Line, names: Iterable[str], weeks: Iterable[int])
                 plan, line, exercise, number, any_size=True, weeks=weeks, exactly=True, like=False
             )
         return
-    further = substitutes(plan.header, old, MOST_SUBSTITUTES) if old is not None else []
-    if old is not None and old.kind in FAST_KINDS:
+    further = substitutes(plan.header, old, MOST_SUBSTITUTES) if old is not None and others else []
+    if old is not None and old.kind in FAST_KINDS and others:
         further += [one.name for one in _fast_like(plan, old)]
     for number, one in enumerate(dict.fromkeys([*names, *further])):
         other = known.exercise(one)

@@ -279,9 +279,15 @@ class Search:
     def _is_like_found(self, steps: State) -> bool:
         """Whether each kind of these steps, or a proposal with some of them alone, is there already."""
         known = frozenset[str]().union(*(one.kinds for one in self.found))
-        if self.found and {step.kind for step in steps} <= known:
+        if self.found and ({step.kind for step in steps} <= known or self._takes_back(steps)):
             return True
         return any(set(one.steps) <= set(steps) for one in self.found)
+
+    def _takes_back(self, steps: State) -> bool:
+        """Whether a new line does what one did that gives way: without both it was proposed before."""
+        lines = [self.plan.line_at(one.line) for one in steps if one.kind in ("swap", "drop")]
+        gone = [line.exercise.direct for line in lines if line is not None and line.exercise is not None]
+        return any(one.kind == "add" and one.exercise and one.exercise.direct in gone for one in steps)
 
     def _pool(self, seen: Seen, *, own: bool) -> Candidates:
         """The steps for a finding; those for the same thing are worked out once."""

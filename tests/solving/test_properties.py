@@ -16,9 +16,12 @@ from spotline.lint.body.restrictions import read
 from spotline.lint.reporters.proposals import cards
 from spotline.lint.reporters.proposals_json import proposals_json
 from spotline.lint.solving import search as search_module
+from spotline.lint.solving.days import other_days
+from spotline.lint.solving.exercises import added
+from spotline.lint.solving.judge import with_spans
 from spotline.lint.solving.search import finished
 from spotline.lint.solving.solve import Ask, Solution, solve
-from spotline.lint.solving.steps import KINDS
+from spotline.lint.solving.steps import KINDS, together
 from spotline.lint.syntax.builder import parse
 from spotline.lint.syntax.tree import Mapping
 from spotline.tests.conftest import TODAY
@@ -151,6 +154,44 @@ sessions:
 
 def test_lines_in_another_order_are_proposed_as_the_finding_offers_them() -> None:
     assert labels(solved(LATE, "isolation-before-compound")) == [["put back squat first"]]
+
+
+# Where it is written
+
+
+@pytest.mark.parametrize("turned_round", [True, False])
+def test_new_lines_stand_where_a_coach_has_them_done(turned_round: bool) -> None:
+    """Large lifts before small ones, the more common first; what is done for time comes last."""
+    before = NO_CURLS.replace("rack, bench, ", "rack, bench, rope, ")
+    plan = search_for(before, "knee-flexion-missing").plan
+    (held, *_) = plan.sessions
+    names = ["Romanian deadlift", "hip thrust", "front raise", "alternating rope wave", "farmer's carry"]
+    lifts = [plan.header.known.exercise(one) for one in ("seated leg curl", *names[1:])]
+    steps = [step for one in lifts if one is not None for step in added(plan, held, one)]
+    assert len(steps) == len(lifts)
+    spans = together(reversed(steps) if turned_round else steps)
+    assert spans is not None
+    text = with_spans(before, spans)
+    stood = re.findall(r"exercise: ([^,]+),", text[: text.index("session: Upper A")])
+    assert stood == [
+        *("back squat", "Romanian deadlift", "hip thrust", "seated leg curl", "front raise"),
+        *("standing calf raise", "plank", "farmer's carry", "alternating rope wave"),
+    ]
+
+
+def test_no_two_sessions_are_moved_to_one_day() -> None:
+    text, rule = FAULTS["legs two days running"]
+    plan = search_for(re.sub(r"days: \[.*?\], ", "", text), rule).plan
+    moves = [
+        step for held in plan.sessions for step in other_days(plan, held) if "exchange" not in step.label
+    ]
+    by_day: dict[str, set[int]] = {}
+    for step in moves:
+        day = step.label.rpartition(" ")[2]
+        by_day.setdefault(day, set()).update(one for one in step.touches if one < 0)
+    assert len(by_day) > 1
+    assert all(len(touched) == 1 for touched in by_day.values())  # so only one of them is taken
+    assert len({*map(frozenset, by_day.values())}) == len(by_day)
 
 
 # What is never proposed
