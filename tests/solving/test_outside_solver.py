@@ -33,8 +33,9 @@ MOST_REFUSED = 60
 NOT_PLAIN = ("small 4", "small 7")
 """Cases that no plain step clears: a session is moved, or a line goes on in some weeks."""
 
+# How long a session usually goes is no row: where it is too long, brute force is the check.
 CASES = {
-    **{f"small {number}": case for number, case in enumerate(SMALL)},
+    **{f"small {number}": case for number, case in enumerate(SMALL) if case[1] != "session-too-long"},
     **{name: FAULTS[name] for name in ("chest over its limit", "much pressing")},
 }
 
