@@ -262,6 +262,7 @@ def exchanged(
         return
     keeps = exercise.pattern == old.pattern
     first = price("swap", line) + (0 if keeps else alone(plan, line, meant))
+    first += TWIN if _has_twin(plan, line, exercise, meant) else 0
     reps = node.entries["reps"].value.plain if "reps" in node.entries else ""
     common = _commonness(exercise, number) + _to_be_set(exercise, str(reps))
     cost = (first, 0 if fast or not like else _differing(line.sets, exercise, old), common)
@@ -277,6 +278,18 @@ def exchanged(
         said=said,
         exercise=exercise,
     )
+
+
+TWIN = 20
+"""What it costs more that a session then holds two large lifts for the same (common practice, no source)."""
+
+
+def _has_twin(plan: Plan, line: Line, exercise: Exercise, weeks: list[int]) -> bool:
+    """Whether another line of its session is for the same movement and muscles in some weeks."""
+    others = (one for one in plan.lines if one.session is line.session and one is not line)
+    lifts = [entry.exercise for one in others for week in weeks for entry in one.held.get(week, ())]
+    alike = [one for one in lifts if one is not None and one.pattern == exercise.pattern in COMPOUND]
+    return any(one.direct == exercise.direct for one in alike)
 
 
 def _is_there(plan: Plan, line: Line, exercise: Exercise, weeks: list[int]) -> bool:

@@ -114,6 +114,16 @@ FIRST = {
         "Romanian deadlift added to lower B",
     ],
     ("o09", "protected-area-loaded"): ["rope skipping (Wed) taken out in weeks 3-4"],
+    ("p02", "hip-hinge-missing"): ["dumbbell Romanian deadlift added to Fr"],
+    ("p06", "legs-heavy-before-event"): [
+        "trap bar DL and DB split squat (Tue (strength)) with half the sets and lighter in week 3"
+    ],
+    ("p10", "load-step-large"): ["load for bänkpress: 31 kg in week 3"],
+    ("q01", "load-step-large"): ["deadlift (DAY B): 50 kg"],
+    ("q02", "hip-hinge-missing"): ["Romanian deadlift added to L"],
+    ("q09", "protected-area-loaded"): [
+        "lateral raise in place of développé haltères debout (VENDREDI complet) in week 3"
+    ],
     ("n06", "legs-heavy-before-event"): [
         "trap bar deadlift and rear-foot-elevated split squat (STRENGTH) with half the sets in week 6"
     ],
