@@ -21,17 +21,22 @@ MOST_ALIKE = 50
 
 
 class TextFindings:
-    """Collects the findings of one text; of many alike only the first are made, the others are counted."""
+    """Collects the findings of one text; of many alike only the first are made, the others are counted.
 
-    __slots__ = ("_counts", "_last", "found")
+    ``reported`` is how often something was reported.
+    """
+
+    __slots__ = ("_counts", "_last", "found", "reported")
 
     def __init__(self, found: list[Finding]) -> None:
         self.found = found
+        self.reported = 0
         self._counts: dict[Callable[..., Finding], int] = {}
         self._last: dict[Callable[..., Finding], Finding] = {}
 
     def report(self, make: Callable[..., Finding], *about: Any) -> None:
         """Adds the finding that one of the functions below makes, unless there are many of it already."""
+        self.reported += 1
         count = self._counts.get(make, 0) + 1
         self._counts[make] = count
         if count <= MOST_ALIKE:

@@ -21,6 +21,7 @@ class OpenSequence:
     """A sequence that is still being read; ``last`` is its last item so far."""
 
     __slots__ = ("anchor", "last", "node")
+    key = None
 
     def __init__(self, node: Sequence, anchor: Anchor | None) -> None:
         self.node = node
@@ -68,24 +69,28 @@ class OpenMapping:
 
     def add(self, node: Node) -> None:
         """Takes first a key, then its value."""
-        self.last = node
         key = self.key
         if key is None:
-            self.key = node
+            self.key = self.last = node
             return
         self.key = None
+        self.put(key, node)
+
+    def put(self, key: Node, value: Node) -> None:
+        """Takes a key together with its value."""
+        self.last = value
         if key.__class__ is not Scalar:
             self.findings.report(faults.key_not_text, key.place)
             return
         text, entries = key.text, self.entries
         if text in entries:
-            self.findings.report(faults.duplicate_key, self.node, entries[text], KeyValue(key, node))
+            self.findings.report(faults.duplicate_key, self.node, entries[text], KeyValue(key, value))
         elif text in _SPECIAL_KEYS:
-            self._add_special(key, node)
+            self._add_special(key, value)
         else:
-            entries[text] = KeyValue(key, node)
-            self.plain[text] = node.plain
-            self.node.size += node.size + 1
+            entries[text] = KeyValue(key, value)
+            self.plain[text] = value.plain
+            self.node.size += value.size + 1
 
     def _put(self, entry: KeyValue) -> None:
         text = entry.key.text

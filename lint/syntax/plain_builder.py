@@ -47,16 +47,18 @@ class PlainBuilder(TreeBuilder):
     """Reads one text of plain lines.
 
     ``frames`` are the lists and groups of keys that are open, outermost first, and ``columns`` where each
-    begins in its lines. ``keys`` are words that may be keys.
+    begins in its lines. ``keys`` are words that may be keys. ``pairs`` are keys with their values, by the
+    words of their line, because a programme repeats the same lines; none of which anything was reported.
     """
 
-    __slots__ = ("columns", "frames", "keys")
+    __slots__ = ("columns", "frames", "keys", "pairs")
 
     def __init__(self, text: Text) -> None:
         super().__init__(text)
         self.columns: list[int] = []
         self.frames: list[OpenSequence | OpenMapping] = []
         self.keys: set[str] = set()
+        self.pairs: dict[str, tuple[Scalar, Node]] = {}
 
     def build(self) -> bool:
         """Fills the reading; False where the text is not surely plain, and the reading is of no use."""
@@ -96,10 +98,13 @@ class PlainBuilder(TreeBuilder):
 
     def frame_at(self, column: int, start: int, dashed: bool) -> OpenSequence | OpenMapping:
         """The list, or the group of keys, that a line goes on with or begins."""
+        frame = self.frames[-1]
+        if frame.key is None and self.columns[-1] == column and not dashed and frame.__class__ is OpenMapping:
+            return frame  # most lines hold the next key
         if len(self.frames) == 1:
             _sure(not (column or dashed))
             return self.open(column, start, dashed)
-        if self.waits():
+        if frame.key is not None:
             _sure(column >= self.columns[-1] + (not dashed))  # dashes may stand below their key
             return self.open(column, start, dashed)
         self.close_down_to(column)
@@ -108,11 +113,6 @@ class PlainBuilder(TreeBuilder):
         frame = self.frames[-1]
         _sure(self.columns[-1] == column and isinstance(frame, OpenSequence) is dashed)
         return frame
-
-    def waits(self) -> bool:
-        """Whether the innermost key waits for its value."""
-        frame = self.frames[-1]
-        return isinstance(frame, OpenMapping) and frame.key is not None
 
     def open(self, column: int, start: int, dashed: bool) -> OpenSequence | OpenMapping:
         """A list or a group of keys begins."""
@@ -139,8 +139,8 @@ class PlainBuilder(TreeBuilder):
 
     def close(self) -> None:
         """Closes the innermost list or group of keys."""
-        _sure(not self.waits())
         frame = self.frames.pop()
+        _sure(frame.key is None)
         self.columns.pop()
         node = frame.close()
         node.end = frame.last.end
@@ -148,16 +148,28 @@ class PlainBuilder(TreeBuilder):
 
     def entry(self, frame: OpenSequence | OpenMapping, words: str, start: int) -> None:
         """Reads a key, and its value if that stands in the same line."""
-        key, colon, rest = words.partition(":")
+        assert isinstance(frame, OpenMapping)
+        known = self.pairs.get(words)
+        if known is not None:
+            key, value = known
+            by = start - key.start
+            frame.put(key.moved(by), value.moved(by))
+            return
+        name, colon, rest = words.partition(":")
         _sure(colon and rest[:1] in ("", " "))
-        key = key.rstrip(" ")
-        if key not in self.keys:
-            _sure(key[:1].isalnum() and _IN_NO_KEY.isdisjoint(key) and len(key) <= _LONGEST_KEY)
-            self.keys.add(key)
-        frame.add(self.words(key, start))
-        value = rest.lstrip(" ")
-        if value and value[0] != "#":
-            frame.add(self.node(value, start + len(words) - len(value)))
+        name = name.rstrip(" ")
+        if name not in self.keys:
+            _sure(name[:1].isalnum() and _IN_NO_KEY.isdisjoint(name) and len(name) <= _LONGEST_KEY)
+            self.keys.add(name)
+        reported = self.findings.reported
+        key, rest = self.words(name, start), rest.lstrip(" ")
+        if not rest or rest[0] == "#":
+            frame.add(key)
+            return
+        value = self.node(rest, start + len(words) - len(rest))
+        frame.put(key, value)
+        if self.findings.reported == reported:
+            self.pairs[words] = key, value
 
     def node(self, words: str, start: int) -> Node:
         """The value that fills a line to its end, or to a comment."""
@@ -221,8 +233,7 @@ class PlainBuilder(TreeBuilder):
     def pair(self, frame: OpenSequence | OpenMapping, key: Node, value: Node) -> None:
         """A key and its value in brackets; in a list they are a group of keys by themselves."""
         if isinstance(frame, OpenMapping):
-            frame.add(key)
-            frame.add(value)
+            frame.put(key, value)
             return
         group = self.begun(key.start, listed=False)
         group.add(key)

@@ -37,6 +37,10 @@ class Node:
         """Where it is used; for an alias that is the place of ``*name``."""
         return Place(self.source, self.start, self.end)
 
+    def moved(self, by: int) -> Node:
+        """The same words so many characters further on in the text."""
+        raise NotImplementedError
+
 
 class Scalar(Node):
     """A single value. ``text`` is what is written, without quotes; ``style`` is "", "'", '"', "|" or ">".
@@ -70,6 +74,10 @@ class Scalar(Node):
         """The same value, used by an alias at this place."""
         return Scalar(self.source, start, end, self.text, self.style, self.plain, self.place)
 
+    def moved(self, by: int) -> Scalar:
+        """The same words so many characters further on in the text."""
+        return Scalar(self.source, self.start + by, self.end + by, self.text, self.style, self.plain)
+
 
 class Sequence(Node):
     """A list of values."""
@@ -86,13 +94,19 @@ class Sequence(Node):
         size: int,
         defined: Place | None = None,
     ) -> None:
-        super().__init__(source, start, end, plain, defined)
+        self.source, self.start, self.end = source, start, end
+        self.plain, self.defined = plain, defined
         self.items = items
         self.size = size
 
     def used_at(self, start: int, end: int) -> Sequence:
         """The same list, used by an alias at this place."""
         return Sequence(self.source, start, end, self.items, self.plain, self.size, self.place)
+
+    def moved(self, by: int) -> Sequence:
+        """The same words so many characters further on in the text."""
+        items = [item.moved(by) for item in self.items]
+        return Sequence(self.source, self.start + by, self.end + by, items, self.plain, self.size)
 
 
 class Mapping(Node):
@@ -110,13 +124,21 @@ class Mapping(Node):
         size: int,
         defined: Place | None = None,
     ) -> None:
-        super().__init__(source, start, end, plain, defined)
+        self.source, self.start, self.end = source, start, end
+        self.plain, self.defined = plain, defined
         self.entries = entries
         self.size = size
 
     def used_at(self, start: int, end: int) -> Mapping:
         """The same keys, used by an alias at this place."""
         return Mapping(self.source, start, end, self.entries, self.plain, self.size, self.place)
+
+    def moved(self, by: int) -> Mapping:
+        """The same words so many characters further on in the text."""
+        entries = {
+            text: KeyValue(one.key.moved(by), one.value.moved(by)) for text, one in self.entries.items()
+        }
+        return Mapping(self.source, self.start + by, self.end + by, entries, self.plain, self.size)
 
 
 class KeyValue:
