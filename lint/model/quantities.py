@@ -13,8 +13,9 @@ from .amounts import KG_PER_LB as KG_PER_LB
 from .amounts import NOTHING as NOTHING
 from .amounts import Load as Load
 from .amounts import Range as Range
-from .amounts import each_part, number, percentage, read_mass
+from .amounts import each_part, in_order, number, percentage, read_mass
 from .amounts import number_or_range as number_or_range
+from .bounds import BOUNDED, NONE, beyond
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -258,31 +259,19 @@ tempo = _reader("tempo", _plain_tempo)
 
 # The keys of a line
 
-MOST_KEPT = 500
-"""Values of one kind that are kept once they are read; a file says the same few again and again."""
-
-
-def kept(read: Callable[[Any], Read | None]) -> Callable[[object], Read | None]:
-    """The same function, which keeps what it has last read of single values."""
-    known = lru_cache(maxsize=MOST_KEPT, typed=True)(read)
-    return lambda value: known(value) if type(value) in _SINGLE else read(value)
-
-
-_SINGLE = frozenset({str, int, float})
-
 _SIDES = ("left", "right", "each")
 
 READ: dict[str, Callable[[object], object]] = {
     "exercise": lambda value: value if isinstance(value, str) else None,
-    "sets": (_number := kept(number_or_range)),
-    "rounds": _number,
-    "reps": kept(reps),
-    "load": kept(load),
-    "rir": _number,
-    "rpe": _number,
-    "rest": (_duration := kept(duration)),
+    "sets": number_or_range,
+    "rounds": number_or_range,
+    "reps": reps,
+    "load": load,
+    "rir": number_or_range,
+    "rpe": number_or_range,
+    "rest": duration,
     "tempo": tempo,
-    "hold": _duration,
+    "hold": duration,
     "distance": distance,
     "velocity": velocity,
     "side": lambda value: value if value in _SIDES else spelt("side", value, str),
@@ -296,3 +285,21 @@ OTHERWISE: dict[str, Callable[[object], object]] = {
     "rpe": rpe,
 }
 """What reads the other spellings of keys that nearly always hold a number."""
+
+RANGES = frozenset({"sets", "rounds", "reps", "load", "rir", "rpe", "rest", "hold", "distance", "velocity"})
+"""Keys whose values may be ranges."""
+
+MOST_KEPT = 2000
+"""Values that are kept once they are read; a file says the same few again and again."""
+
+
+@lru_cache(maxsize=MOST_KEPT, typed=True)
+def sound(key: str, plain: object, words: str) -> object:
+    """The value of ``words`` that have one plain meaning, of which there is nothing to say; else None."""
+    value = READ[key](plain)
+    is_ordered = key not in RANGES or "-" not in words or in_order(words) == words
+    is_signed = words[:1] in ("+", "-") and key != "load"
+    is_odd = getattr(value, "kind", "") == "change" or (key == "tempo" and words[:1] in ("X", "x"))
+    if not is_ordered or is_signed or is_odd or (plain == "none" and key in NONE):
+        return None
+    return None if key in BOUNDED and beyond(key, value) else value

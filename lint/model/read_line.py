@@ -5,7 +5,7 @@ from __future__ import annotations
 from functools import partial
 
 from ..findings.finding import Amount, Edit
-from ..syntax.tree import Mapping
+from ..syntax.tree import Mapping, Scalar
 from ..wording.words import week_list
 from . import quantities
 from .amounts import in_order
@@ -50,9 +50,6 @@ _SAID_ONCE = frozenset((
     "working best", "method", "or", "progression",
 ))  # fmt: skip
 """Keys of what a line says once, for all its weeks; most lines have none of them."""
-
-_RANGES = frozenset({"sets", "rounds", "reps", "load", "rir", "rpe", "rest", "hold", "distance", "velocity"})
-"""Keys whose values may be ranges."""
 
 _CHANGES = ("h", "H", "x", "X", "\u00d7", "-", "\u2212")
 """How sets begin that are told by what stood before: half, x 2/3, -1."""
@@ -151,7 +148,7 @@ class LineReader(Reader):
 
     def always(self, value: object, place: Place) -> tuple[Slice, ...]:
         """A value for all weeks in which the line takes place."""
-        return tuple(Slice(first, last, value, place) for first, last in self.spans)
+        return tuple([Slice(first, last, value, place) for first, last in self.spans])
 
     def _keep_to(self, spans: Weeks, place: Place) -> None:
         """Keeps to the weeks in which the line takes place, which must be weeks of its session."""
@@ -213,6 +210,10 @@ class LineReader(Reader):
 
     def _slices(self, key: str, at: LocatedNode) -> tuple[Slice, ...]:
         """The value of a key for all weeks, or one for each span of weeks; those that can be read."""
+        if isinstance(at.node, Scalar):
+            value = self._sound(key, at)
+            if value is not None:
+                return self.always(value, at.place)
         if isinstance(at.node, Mapping) and not all(word[:1].isdigit() for word in at.node.entries):
             if any(word[:5] in ("again", "visit") for word in at.node.entries):
                 from .cycles import cycled
@@ -227,31 +228,42 @@ class LineReader(Reader):
     def read_parts(self, key: str, parts: list[tuple[int, int, LocatedNode]]) -> tuple[Slice, ...]:
         """The values of a key that can be read, each with its first and last week."""
         slices: list[Slice] = []
-        read, may_be_range, is_bounded = quantities.READ[key], key in _RANGES, key in BOUNDED
         for first, last, part in parts:
-            plain = part.node.plain
-            if plain == "none" and key in NONE:
-                continue
-            value = read(plain)
-            if may_be_range and key != "load" and part.words[:1] in ("+", "-"):
-                value = self._otherwise(key, first, last, part, value, slices)
-            elif is_bounded and (takes := beyond(key, value)):
-                self.beyond(part, takes)
-                value = None
-            elif value is None or (key == "load" and getattr(value, "kind", "") == "change"):
-                value = self._otherwise(key, first, last, part, value, slices)
+            value = self._sound(key, part)
             if value is None:
-                self.unread.add(key)
-                continue
-            place = part.place
-            if may_be_range and "-" in part.words:
-                self._check_direction(place, part.words, key)
-            slices.append(Slice(first, last, value, place))
-            if key == "tempo" and part.words[:1] in ("X", "x"):
-                from .two_readings import ask_about_tempo
-
-                ask_about_tempo(self, part)
+                value = self._looked_at(key, first, last, part, slices)
+            if value is not None:
+                slices.append(Slice(first, last, value, part.place))
         return tuple(slices)
+
+    def _sound(self, key: str, part: LocatedNode) -> object:
+        """The value of what has one plain meaning, of which there is nothing to say; else None."""
+        node = part.node
+        return quantities.sound(key, node.plain, node.text) if isinstance(node, Scalar) else None
+
+    def _looked_at(self, key: str, first: int, last: int, part: LocatedNode, before: list[Slice]) -> object:
+        """What any other value means, with whatever is to be said of it; None where it cannot be read."""
+        plain = part.node.plain
+        if plain == "none" and key in NONE:
+            return None
+        value = quantities.READ[key](plain)
+        if key in quantities.RANGES and key != "load" and part.words[:1] in ("+", "-"):
+            value = self._otherwise(key, first, last, part, value, before)
+        elif key in BOUNDED and (takes := beyond(key, value)):
+            self.beyond(part, takes)
+            value = None
+        elif value is None or (key == "load" and getattr(value, "kind", "") == "change"):
+            value = self._otherwise(key, first, last, part, value, before)
+        if value is None:
+            self.unread.add(key)
+            return None
+        if key in quantities.RANGES and "-" in part.words:
+            self._check_direction(part.place, part.words, key)
+        if key == "tempo" and part.words[:1] in ("X", "x"):
+            from .two_readings import ask_about_tempo
+
+            ask_about_tempo(self, part)
+        return value
 
     def _otherwise(
         self, key: str, first: int, last: int, part: LocatedNode, value: object, before: list[Slice]

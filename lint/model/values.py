@@ -7,7 +7,7 @@ from functools import cache, partial
 
 from ..findings.finding import Amount, Finding
 from ..syntax.tree import Mapping, Scalar, Sequence
-from ..text.places import Term
+from ..text.places import Place, Term
 from . import quantities
 from .bounds import MOST_NUMBER, beyond
 from .sessions import WEEKDAYS
@@ -16,11 +16,12 @@ from .weeks import time_of_day, weekday, weeks
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterator
+    from collections.abc import Set as AbstractSet
     from typing import Any
 
     from ..findings.finding import Edit, Edits, Severity
     from ..syntax.tree import Node
-    from ..text.places import Passage, Place, Text
+    from ..text.places import Passage, Text
     from .quantities import Range
 
 MOST_WEEKS = 104
@@ -64,7 +65,8 @@ class LocatedNode:
     @property
     def place(self) -> Place:
         """Where the value is used; for an alias that is the place of ``*name``."""
-        return self.within.place(self.node.start, self.node.end).reached(self.through)
+        node, begins = self.node, self.within.start
+        return Place(self.within, node.start - begins, node.end - begins, self.through)
 
     @property
     def written(self) -> Place:
@@ -102,9 +104,9 @@ class LocatedNode:
             if key in entries
         ]
 
-    def keys(self) -> set[str]:
+    def keys(self) -> AbstractSet[str]:
         """The keys of a mapping; none of anything else."""
-        return set(self.node.entries) if isinstance(self.node, Mapping) else set()
+        return self.node.entries.keys() if isinstance(self.node, Mapping) else frozenset()
 
     def pairs(self) -> Iterator[tuple[str, Place, LocatedNode]]:
         """Each key with its place and its value."""
