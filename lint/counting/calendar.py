@@ -237,10 +237,12 @@ class Calendar:
             if adjustment.leave_out and adjustment.holds_in(week):
                 return None
             work = work.with_values(adjustment.in_week(week))
-        exercise = self.header.known.exercise(work.exercise)
+        named = self.header.known.reading(work.exercise)
+        exercise = named.exercise if named else None
         if not work.reps and fold(work.exercise) in BY_MACHINE:
             exercise = None
-        group = SetGroup(self.header, line, work, exercise, self.best.get(exercise, ()) if exercise else ())
+        best = self.best.get(exercise, ()) if exercise and self.best else ()
+        group = SetGroup(self.header, line, work, named, exercise, best)
         if line.kind and (line.kind == "own choice" or exercise is None or self._is_endurance(work)):
             group.count_nowhere()
         elif self.slip is not None and self.slip(group):

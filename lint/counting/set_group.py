@@ -54,6 +54,8 @@ class SetGroup:
 
     - ``sets``: the number of work sets in one visit.
     - ``reps``: the repetitions of all these sets together; None if left open.
+    - ``name``: the exercise as the coach wrote it.
+    - ``named``: what that name means with all that it says; None if the exercise is unknown.
     - ``exercise``: None if the exercise is unknown.
     - ``side``: ``left`` or ``right``; empty for both.
     - ``best``: the athlete's best lifts on file for the exercise.
@@ -64,10 +66,11 @@ class SetGroup:
         "_effort",
         "_hard",
         "_measured",
-        "_named",
         "best",
         "exercise",
         "meant",
+        "name",
+        "named",
         "prescription",
         "programme",
         "reps",
@@ -81,6 +84,7 @@ class SetGroup:
         programme: ProgrammeHeader,
         prescription: Prescription,
         work: Work,
+        named: NameReading | None,
         exercise: Exercise | None,
         best: tuple[BestLift, ...],
     ) -> None:
@@ -88,6 +92,8 @@ class SetGroup:
         self.best = best
         self.prescription = prescription
         self.work = work
+        self.name = work.exercise
+        self.named = named
         self.exercise = exercise
         self.sets = work.sets or NOTHING
         self.side = work.side if work.side in ("left", "right") else ""
@@ -96,11 +102,10 @@ class SetGroup:
         self._effort: Effort | None = None
         self._hard: bool | None = None
         self._measured: dict[str, float] | None = None
-        self._named: tuple[NameReading | None, ...] = ()
 
     def with_work(self, work: Work) -> SetGroup:
         """The same line with other values."""
-        return SetGroup(self.programme, self.prescription, work, self.exercise, self.best)
+        return SetGroup(self.programme, self.prescription, work, self.named, self.exercise, self.best)
 
     def count_nowhere(self) -> None:
         """Takes it out of every count, because it is no lift: it takes its time, and nothing is missing."""
@@ -116,24 +121,12 @@ class SetGroup:
         return not self.meant or (self.work.sets is not None and self.work.sets.high > 0)
 
     @property
-    def name(self) -> str:
-        """The exercise as the coach wrote it."""
-        return self.work.exercise
-
-    @property
     def slot(self) -> str:
         """``heavy`` or ``light``; empty if no repetitions are stated."""
         reps, load = self.work.reps.a_set() if self.work.reps else None, self.work.load
         if reps is None and load is not None and load.kind == "rm":
             reps = load.span
         return "" if reps is None else "light" if reps.middle >= LIGHT_FROM else "heavy"
-
-    @property
-    def named(self) -> NameReading | None:
-        """What that name means with all that it says; None if the exercise is unknown."""
-        if not self._named:
-            self._named = (self.programme.known.reading(self.name),)
-        return self._named[0]
 
     @property
     def effort(self) -> Effort:

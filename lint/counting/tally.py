@@ -64,9 +64,10 @@ class Tally:
 
     def entries(self) -> list[tuple[Visit, SetGroup]]:
         """Every group of sets with its visit."""
-        entries: list[tuple[Visit, SetGroup]] = self._once(
-            "entries", lambda: [(visit, group) for visit in self.visits for group in visit.own]
-        )
+        entries: list[tuple[Visit, SetGroup]] | None = self._answers.get("entries")
+        if entries is None:
+            entries = [(visit, group) for visit in self.visits for group in visit.own]
+            self._answers["entries"] = entries
         return entries
 
     def _once(self, asked: str, answer: Callable[[], Any]) -> Any:

@@ -8,7 +8,7 @@ from ..wording.words import amount, duration, exact, listed, more_sets, part, ra
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Mapping
+    from collections.abc import Callable, Mapping
     from typing import Any
 
     from ..counting.week import Week
@@ -115,9 +115,12 @@ class Limits:
     """The limits a rule is run with: its defaults in the situation, moved where the team has set them.
 
     ``moved`` holds what the team has set, ``preset`` the defaults of the preset that it names, by option.
+
+    ``number(name)`` is a limit that is one number; of a table, ``number((limit, name))``, the number that it
+    gives a name. KeyError where there is none. Rules ask it of every line, so it is the look-up itself.
     """
 
-    __slots__ = ("_owners", "_values")
+    __slots__ = ("_owners", "_values", "number")
 
     def __init__(
         self,
@@ -134,12 +137,13 @@ class Limits:
             option.name: set_anew[option.name] if option.name in set_anew else option.value(situation)
             for option in options
         }
-
-    def number(self, name: Named) -> float:
-        """A limit that is one number; of a table, ``(limit, name)``, the number that it gives a name."""
-        number: float = self._values[name] if type(name) is str else self.table(name[0])[name[1]]
-        assert type(number) in (int, float)
-        return number
+        numbers: dict[Named, float] = {}
+        for name, value in self._values.items():
+            if type(value) is dict:
+                numbers.update({(name, of): number for of, number in value.items()})
+            elif type(value) is not tuple:
+                numbers[name] = value
+        self.number: Callable[[Named], float] = numbers.__getitem__
 
     def names(self, name: str) -> tuple[str, ...]:
         """A limit that lists names."""

@@ -96,10 +96,11 @@ class Hit:
 class Choice:
     """Targets by scope, and those among them that a rule is asked of: chosen once for all rules alike."""
 
-    __slots__ = ("_chosen", "_targets")
+    __slots__ = ("_all_meant", "_chosen", "_targets")
 
     def __init__(self, targets: Mapping[str, list[Target]]) -> None:
         self._targets = targets
+        self._all_meant: list[Target] | None = None
         self._chosen: dict[object, list[Target]] = {}
 
     def of(self, rule: Rule) -> list[Target]:
@@ -111,13 +112,16 @@ class Choice:
         asked = (rule.scope, rule.needs, judges)
         chosen = self._chosen.get(asked)
         if chosen is None:
-            chosen = [
-                one
-                for one in there
-                if not (judges and _is_taken_out(one.unit)) and (not rule.needs or one.holds(rule.needs))
-            ]
+            meant = self._meant(there) if judges else there
+            chosen = [one for one in meant if one.holds(rule.needs)] if rule.needs else meant
             self._chosen[asked] = chosen
         return chosen
+
+    def _meant(self, there: list[Target]) -> list[Target]:
+        """Groups of sets but for those with a value that cannot be meant; these only one rule reports."""
+        if self._all_meant is None:
+            self._all_meant = [one for one in there if isinstance(one.unit, SetGroup) and one.unit.meant]
+        return self._all_meant
 
 
 class RunCache:
@@ -219,13 +223,13 @@ def run(
         situation: Situation | None = None
         further: tuple[object, ...] = ()
         check = partial(_in_time, rule.check) if rule.foreign else rule.check
-        for target in targets:
-            weeks = target.weeks
-            if target.apart and weeks:
-                weeks = target.weeks_but(rule.stands_back)
-                if not weeks:
-                    continue
-            try:
+        try:
+            for target in targets:
+                weeks = target.weeks
+                if target.apart and weeks:
+                    weeks = target.weeks_but(rule.stands_back)
+                    if not weeks:
+                        continue
                 if target.situation is not situation:
                     situation = target.situation
                     beyond = [_further(kind, subject) for kind in rule.beyond]
@@ -236,17 +240,11 @@ def run(
                     key = (rule.name, draft.subject or draft.place.key)
                     known = hits.get(key)
                     hits[key] = hit if known is None else _merged(known, hit)
-            except Exception as fault:
-                faults.append(Fault(rule.name, f"{type(fault).__name__}: {fault}"))
-                break
+        except Exception as fault:
+            faults.append(Fault(rule.name, f"{type(fault).__name__}: {fault}"))
     if faults:
         cache.clear()
     return _said_once(hits.values()), faults
-
-
-def _is_taken_out(unit: Subject) -> bool:
-    """Whether a value cannot be meant; only a rule that takes it out reports it."""
-    return isinstance(unit, SetGroup) and not unit.meant
 
 
 def _said_once(hits: Iterable[Hit]) -> list[Hit]:

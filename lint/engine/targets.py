@@ -65,9 +65,9 @@ class Target:
 def _written_in(unit: Subject) -> AbstractSet[str]:
     """The keys of lines that are written in something that rules look at."""
     if isinstance(unit, SetGroup):
-        return unit.work.places.keys()
+        return unit.work.written.keys()
     plans = unit.plans if isinstance(unit, Lifter) else (unit,)
-    return set().union(*[group.work.places for plan in plans for _, group in plan.entries()])
+    return set().union(*[group.work.written for plan in plans for _, group in plan.entries()])
 
 
 def targets_of(subject: Ledger | Lifter) -> dict[str, list[Target]]:

@@ -71,7 +71,8 @@ class VisitSlice(Slice):
 class Work:
     """One group of like sets in one week: the values of a prescription that hold in that week.
 
-    ``places`` are those of its values, by key; not ``readable`` if what decides the sets could not be read.
+    ``written`` are its values as they stand in the line, by key; not ``readable`` if what decides the sets
+    could not be read.
     """
 
     __slots__ = (
@@ -79,7 +80,6 @@ class Work:
         "exercise",
         "hold",
         "load",
-        "places",
         "readable",
         "reps",
         "rest",
@@ -90,6 +90,7 @@ class Work:
         "tempo",
         "timed",
         "velocity",
+        "written",
     )
 
     exercise: str
@@ -107,24 +108,29 @@ class Work:
     velocity: Range | None
 
     def __init__(self, values: dict[str, Slice], readable: bool) -> None:
-        self.places: dict[str, Place] = {}
+        self.written = values
         self.readable = readable
         self.exercise = self.side = ""
         self.sets = self.reps = self.load = self.rir = self.rpe = self.rest = None
         self.tempo = self.hold = self.timed = self.distance = self.velocity = None
         for key, held in values.items():
-            self.places[key] = held.place
             if key in HELD_KEYS:
                 setattr(self, key, held.value)
+
+    @property
+    def places(self) -> dict[str, Place]:
+        """The places of its values, by key."""
+        return {key: held.place for key, held in self.written.items()}
 
     def with_values(self, values: dict[str, Slice]) -> Work:
         """A copy in which these values replace its own."""
         other = Work({}, self.readable)
         for key in HELD_KEYS:
             setattr(other, key, values[key].value if key in values else getattr(self, key))
-        other.places = {**self.places, **{key: held.place for key, held in values.items()}}
-        for key in (key for key, held in values.items() if held.value is None):
-            del other.places[key]
+        left_out = {key for key, held in values.items() if held.value is None}
+        other.written = {
+            key: held for key, held in {**self.written, **values}.items() if key not in left_out
+        }
         return other
 
 
@@ -232,12 +238,12 @@ class Prescription:
         works: list[Work] = []
         is_done = self.only_in is None or week in self.only_in
         for group in (groups or self.groups) if is_done else ():
-            values = {
-                key: held
-                for key, slices in group.items()
-                for held in slices[::-1]  # where two hold, the first does
-                if held.first <= (time if held.by_visit else week) <= held.last
-            }
+            values: dict[str, Slice] = {}
+            for key, slices in group.items():
+                for held in slices:
+                    if held.first <= (time if held.by_visit else week) <= held.last:
+                        values[key] = held
+                        break
             for change, before in changes if "exercise" in values else ():
                 values = change.applied(self, values, group, before)
             if "exercise" in values:

@@ -169,15 +169,19 @@ class TestLimits:
         )
 
     @pytest.mark.parametrize(
-        ("read", "name"), [("number", "exempt"), ("names", "most"), ("table", "most"), ("number", "groups")]
+        ("read", "name"), [("names", "most"), ("names", "groups"), ("table", "most"), ("table", "exempt")]
     )
     def test_a_limit_is_read_as_what_it_is(self, read: str, name: str) -> None:
         with pytest.raises(AssertionError):
             getattr(Limits(self.OPTIONS, {}), read)(name)
 
-    def test_an_unknown_limit(self) -> None:
+    @pytest.mark.parametrize("name", ["least", "exempt", "groups", ("groups", "lats")])
+    def test_a_limit_that_is_no_number(self, name: str | tuple[str, str]) -> None:
         with pytest.raises(KeyError):
-            Limits(self.OPTIONS, {}).number("least")
+            Limits(self.OPTIONS, {}).number(name)
+
+    def test_a_number_of_a_table(self) -> None:
+        assert Limits(self.OPTIONS, {}).number(("groups", "chest")) == 9.0
 
     @pytest.mark.parametrize(
         ("moved", "preset", "words"),
