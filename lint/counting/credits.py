@@ -123,13 +123,3 @@ def chosen_for(line: Prescription, actions: tuple[str, ...], areas: tuple[str, .
 def trains(exercise: Exercise, actions: tuple[str, ...], areas: tuple[str, ...]) -> bool:
     """Whether an exercise is for one of some joint actions or patterns, or is credited for an area."""
     return not exercise.serves.isdisjoint(actions) or any(credit(exercise, area) for area in areas)
-
-
-def served_by(groups: Sequence[SetGroup]) -> dict[str, list[int]]:
-    """By joint action or pattern, which of some groups of sets are of an exercise for it: their positions."""
-    served: dict[str, list[int]] = {}
-    for at, group in enumerate(groups):
-        if group.exercise is not None:
-            for one in group.exercise.serves:
-                served.setdefault(one, []).append(at)
-    return served

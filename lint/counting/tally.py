@@ -23,7 +23,6 @@ from .credits import (
     is_in_complex,
     once_a_set,
     once_each,
-    served_by,
     trains,
 )
 from .session_time import CHANGE_OVER, PREPARATION, RAMP_UP, WARM_UP_SET, seconds_around, session_time
@@ -157,13 +156,15 @@ class Tally:
         return found
 
     def _count_actions(self, actions: tuple[str, ...], hard: bool, side: str) -> Count:
-        entries = self.entries()
-        served = self._once("serving", lambda: served_by([group for _, group in entries]))
-        if served.keys().isdisjoint(actions):
-            return NO_SETS
-        serving = [entries[at] for at in sorted(set().union(*[served.get(one, ()) for one in actions]))]
         if self.has_complexes:
             serving = [(visit, group) for visit in self.visits for group in visit.serving(actions)]
+        else:
+            serving = [
+                (visit, group)
+                for visit in self.visits
+                for group in visit.own
+                if (one := group.exercise) is not None and not one.serves.isdisjoint(actions)
+            ]
         if hard and serving:
             serving = [(visit, group) for visit, group in serving if group.hard]
         return self._in_full(serving, side) if serving else NO_SETS
