@@ -169,7 +169,10 @@ def _hard_groups(day: Tally, limits: Limits, most_left: float) -> Hard:
 
 def _any_surely(day: Tally, limits: Limits) -> bool:
     """Whether any set of a day is hard and heavy whatever else is planned."""
-    return any(_is_surely_hard(entry, limits) for _, entry in day.entries())
+    entries = day.entries()
+    if _asks_no_more(limits):
+        return bool(entries)
+    return any(_is_hard_and_heavy(entry, limits) for _, entry in entries)
 
 
 class _Some:
@@ -193,8 +196,11 @@ WEIGHTLESS = ("band", "bodyweight", "suspension", "sandbag", "sliders", "none", 
 
 def _is_surely_hard(entry: SetGroup, limits: Limits) -> bool:
     """Whether its sets are hard and heavy whatever else is planned."""
-    if _asks_no_more(limits):
-        return True
+    return _asks_no_more(limits) or _is_hard_and_heavy(entry, limits)
+
+
+def _is_hard_and_heavy(entry: SetGroup, limits: Limits) -> bool:
+    """Whether little is left in reserve, or the load is heavy, of something that has weight."""
     if entry.implement in WEIGHTLESS:
         return False
     left = limits.number("between sessions")

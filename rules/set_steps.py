@@ -167,7 +167,7 @@ def _most_of_all(weeks: Sequence[Week], group: str, kind: str) -> float:
 
 def _all_told(week: Week) -> float:
     """The hard sets of a week, light ones aside, all muscles together."""
-    return week.all_sets(hard=True).where(lambda entry: not is_light(entry)).middle
+    return week.sets_where(lambda entry: not is_light(entry), hard=True).middle
 
 
 def _grown(week: Week, back: Sequence[Week], limits: Limits) -> list[Growth]:

@@ -58,8 +58,9 @@ def read_two_ways(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding]:
             exercises:
               - {exercise: split squat, sets: 2, reps: 8 each}
     """
-    exercise = entry.exercise
-    if exercise is None:
+    exercise, work = entry.exercise, entry.work
+    in_pairs = work.reps is not None and len(work.reps.sets) == 2
+    if exercise is None or not (work.load or work.hold or in_pairs):
         return
     for ask in (_each_side, _added_weight, _held_jump, _two_figures, _pair_of_dumbbells):
         draft = ask(entry, exercise)
@@ -99,8 +100,10 @@ def _added_weight(entry: SetGroup, exercise: Exercise) -> DraftFinding | None:
 
 def _held_jump(entry: SetGroup, exercise: Exercise) -> DraftFinding | None:
     """A hold on a jump or throw that has no repetitions."""
+    if entry.work.reps is not None or exercise.kind not in FAST_KINDS:
+        return None
     place = entry.work.places.get("hold")
-    if place is None or entry.work.reps is not None or exercise.kind not in FAST_KINDS:
+    if place is None:
         return None
     held = f"hold: {place.excerpt}"
     return found(

@@ -78,14 +78,18 @@ def work_step_large(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """
     lines = ledger.recall(weeks_of_lines, ledger.weeks)
     back = int(limits.number("weeks back"))
+    by_week = [{week.number: one for week, one in line} for line in lines]
     for week in ledger.weeks:
         if week.phase == "test":
             continue
         known, leaps = [], []
-        for line in lines:
-            earlier = [one for at, one in line if week.number - back <= at.number < week.number]
-            now = next((one for at, one in line if at is week), None)
-            if now is None or len(earlier) < limits.number("weeks"):
+        before = range(week.number - back, week.number)
+        for held in by_week:
+            now = held.get(week.number)
+            if now is None:
+                continue
+            earlier = [held[number] for number in before if number in held]
+            if len(earlier) < limits.number("weeks"):
                 continue
             known += _growth(earlier, now) if now.work.load else []
             leaps += [(now, earlier)] if _leaps(earlier, now, limits) else []

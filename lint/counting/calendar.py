@@ -245,8 +245,10 @@ class Calendar:
         group = SetGroup(self.header, line, work, named, exercise, best)
         if line.kind and (line.kind == "own choice" or exercise is None or self._is_endurance(work)):
             group.count_nowhere()
-        elif self.slip is not None and self.slip(group):
-            group.take_out()
+        elif self.slip is not None:
+            group.slips, is_told = self.slip(group)
+            if is_told:
+                group.take_out()
         return group
 
     def _is_endurance(self, work: Work) -> bool:

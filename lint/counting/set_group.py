@@ -22,8 +22,8 @@ if TYPE_CHECKING:
     from .effort import Effort
     from .header import ProgrammeHeader
 
-    Slip = Callable[["SetGroup"], bool]
-    """Says of a group of sets whether one of its values cannot be meant."""
+    Slip = Callable[["SetGroup"], tuple[bool, bool]]
+    """Says of a group of sets whether a value cannot be meant, and whether one of these is not waived."""
 
 LIGHT_FROM = 8
 """Sets are light if the middle of their repetition range is this or more, else heavy (cp-spread)."""
@@ -57,9 +57,11 @@ class SetGroup:
     - ``name``: the exercise as the coach wrote it.
     - ``named``: what that name means with all that it says; None if the exercise is unknown.
     - ``exercise``: None if the exercise is unknown.
+    - ``implement``: what is lifted: what the name states, else the exercise's own; "" if it is unknown.
     - ``side``: ``left`` or ``right``; empty for both.
     - ``best``: the athlete's best lifts on file for the exercise.
     - ``meant``: False where one of its values cannot be meant; it then counts nowhere (see `take_out`).
+    - ``slips``: whether there is such a value, be it waived; None where that has not been looked at.
     """
 
     __slots__ = (
@@ -68,6 +70,7 @@ class SetGroup:
         "_measured",
         "best",
         "exercise",
+        "implement",
         "meant",
         "name",
         "named",
@@ -76,6 +79,7 @@ class SetGroup:
         "reps",
         "sets",
         "side",
+        "slips",
         "work",
     )
 
@@ -94,11 +98,13 @@ class SetGroup:
         self.work = work
         self.name = work.exercise
         self.named = named
+        self.implement = named.implement if named else ""
         self.exercise = exercise
         self.sets = work.sets or NOTHING
         self.side = work.side if work.side in ("left", "right") else ""
         self.reps = work.reps.total(self.sets) if work.reps else None
         self.meant = True
+        self.slips: bool | None = None
         self._effort: Effort | None = None
         self._hard: bool | None = None
         self._measured: dict[str, float] | None = None
@@ -144,11 +150,6 @@ class SetGroup:
         alone = at_rm(self.work) or at_load(self.work, by_curve, self.curve)
         paired = self.prescription.paired
         return alone and alone.within(self.work, paired.reps) if paired and paired.reps else alone
-
-    @property
-    def implement(self) -> str:
-        """What is lifted: what the name states, else the exercise's own; "" if the exercise is unknown."""
-        return self.named.implement if self.named else ""
 
     @property
     def seconds_said(self) -> NameReading | None:

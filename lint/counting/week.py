@@ -60,10 +60,11 @@ class FullTurn:
 class Week(Tally):
     """A week of the programme: its number, its block and its visits in order.
 
-    ``first_back`` says whether it is the first week after a break (phase "return"). ``is_peak`` says whether
-    it leads up to an event or test (see `mark_peaks`). ``rehabilitation`` says whether it begins before a
-    stage of rehabilitation ends. ``turn_weeks`` are the weeks of its `turn`. Of the programme it knows only
-    its own block.
+    ``in_block`` is its number within its block, from 1; ``phase`` that of its block, or else of the
+    programme; ``is_deload`` says whether it is there to recover. ``first_back`` says whether it is the first
+    week after a break (phase "return"). ``is_peak`` says whether it leads up to an event or test (see
+    `mark_peaks`). ``rehabilitation`` says whether it begins before a stage of rehabilitation ends.
+    ``turn_weeks`` are the weeks of its `turn`. Of the programme it knows only its own block.
     """
 
     __slots__ = (
@@ -71,15 +72,21 @@ class Week(Tally):
         "_weeks_of",
         "block",
         "first_back",
+        "in_block",
+        "is_deload",
         "is_peak",
         "number",
+        "phase",
         "programme",
         "rehabilitation",
         "turn_weeks",
     )
     block: Block
     number: int
+    in_block: int
+    phase: Phase
     turn_weeks: int
+    is_deload: bool
     first_back: bool
     is_peak: bool
     rehabilitation: bool
@@ -105,32 +112,20 @@ class Week(Tally):
         self.turn_weeks = turn_weeks
         self.block = block
         self.number = number
+        self.in_block = number - block.first + 1
+        self.phase = block.phase or self.programme.phase
+        self.is_deload = block.is_deload(self.in_block)
         self.first_back = self.phase == "return" and phase_before != "return"
         self.rehabilitation = _in_rehabilitation(self.programme, number)
-
-    @property
-    def phase(self) -> Phase:
-        """The phase of its block, or else of the programme."""
-        return self.block.phase or self.programme.phase
 
     def is_typical(self) -> bool:
         """Whether it holds the usual training of its phase: no deload, and no first week back."""
         return not self.is_deload and not self.first_back
 
     @property
-    def in_block(self) -> int:
-        """Its number within its block, from 1."""
-        return self.number - self.block.first + 1
-
-    @property
     def activities(self) -> list[Activity]:
         """What takes place in it beside its sessions."""
         return [one for one in self.block.activities if one.takes_place(self.in_block)]
-
-    @property
-    def is_deload(self) -> bool:
-        """Whether it is there to recover."""
-        return self.block.is_deload(self.in_block)
 
     def time(self) -> SessionTime:
         """How long its sessions take together."""

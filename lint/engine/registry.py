@@ -97,6 +97,8 @@ class Rule:
         self.stands_back = stands_back
         if not set(stands_back) <= set(STATES):
             raise ValueError(f"{name} may stand back in {' and '.join(STATES)} only")
+        if takes_out and any(option.by for option in options):
+            raise ValueError(f"{name} takes out what it finds, so its limits hold in every situation")
         self.off = off
         self.follows = follows
         self.takes_out = takes_out

@@ -96,32 +96,36 @@ class Hit:
 class Choice:
     """Targets by scope, and those among them that a rule is asked of: chosen once for all rules alike."""
 
-    __slots__ = ("_all_meant", "_chosen", "_targets")
+    __slots__ = ("_chosen", "_targets")
 
     def __init__(self, targets: Mapping[str, list[Target]]) -> None:
         self._targets = targets
-        self._all_meant: list[Target] | None = None
         self._chosen: dict[object, list[Target]] = {}
 
     def of(self, rule: Rule) -> list[Target]:
-        """The targets that hold what a rule needs; none that cannot be meant, if it does not report these."""
+        """The targets that hold what a rule needs.
+
+        Of groups of sets those that are meant; for a rule that takes out what is not, those that may hold it.
+        """
         there = self._targets[rule.scope]
-        judges = rule.scope == SCOPES["SetGroup"] and not rule.takes_out
-        if not there or not (judges or rule.needs):
+        on_sets = rule.scope == SCOPES["SetGroup"]
+        if not there or not (on_sets or rule.needs):
             return there
-        asked = (rule.scope, rule.needs, judges)
+        asked = (rule.scope, rule.needs, rule.takes_out)
         chosen = self._chosen.get(asked)
         if chosen is None:
-            meant = self._meant(there) if judges else there
-            chosen = [one for one in meant if one.holds(rule.needs)] if rule.needs else meant
+            fitting = _fitting(there, rule.takes_out) if on_sets else there
+            chosen = [one for one in fitting if one.holds(rule.needs)] if rule.needs else fitting
             self._chosen[asked] = chosen
         return chosen
 
-    def _meant(self, there: list[Target]) -> list[Target]:
-        """Groups of sets but for those with a value that cannot be meant; these only one rule reports."""
-        if self._all_meant is None:
-            self._all_meant = [one for one in there if isinstance(one.unit, SetGroup) and one.unit.meant]
-        return self._all_meant
+
+def _fitting(there: list[Target], takes_out: bool) -> list[Target]:
+    """Groups of sets that are meant, or (``takes_out``) those in which there may be a value that is not."""
+    units = [(one, one.unit) for one in there if isinstance(one.unit, SetGroup)]
+    if takes_out:
+        return [one for one, unit in units if unit.slips is not False]
+    return [one for one, unit in units if unit.meant]
 
 
 class RunCache:

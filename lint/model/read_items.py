@@ -80,6 +80,9 @@ def _in_parts(
 
 def _members(at: LocatedNode, open_line: Callable[[], LineReader]) -> Iterator[Member]:
     """The lines of an item."""
+    if "exercise" in at and _WHOLES.isdisjoint(at.keys()) and not _joins_lifts(at):
+        yield open_line(), at, None, None, None
+        return
     superset, circuit = at.get("superset"), at.get("circuit")
     if superset is not None and _is_plain(at):
         paired = pairing("superset", at, open_line())
@@ -92,11 +95,7 @@ def _members(at: LocatedNode, open_line: Callable[[], LineReader]) -> Iterator[M
     ):
         paired, rounds = pairing("circuit", circuit, open_line()), circuit.get("rounds")
         yield from ((open_line(), one, paired, rounds, None) for one in items_of(circuit.get("exercises")))
-    elif (
-        superset is circuit is None
-        and ("exercise" in at or not _OTHER_WORK & at.keys())
-        and not _joins_lifts(at)
-    ):
+    elif superset is circuit is None and not _OTHER_WORK & at.keys() and not _joins_lifts(at):
         yield open_line(), at, None, None, None
     else:
         from .read_other_work import read_other_work
@@ -120,5 +119,6 @@ def _joins_lifts(at: LocatedNode) -> bool:
 CHANGING = frozenset({"every", "for", "rest after", "warm-up sets", "method", "note", "cue", "stop when"})
 """Keys of a line that hold for all its weeks, or change by week."""
 
+_WHOLES = frozenset({"superset", "circuit"})
 _PLAIN_CIRCUIT = frozenset({"rounds", "rest", "exercises", "note"})
 _OTHER_WORK = frozenset({"complex", "intervals", "own choice"})

@@ -128,9 +128,7 @@ class Work:
         for key in HELD_KEYS:
             setattr(other, key, values[key].value if key in values else getattr(self, key))
         left_out = {key for key, held in values.items() if held.value is None}
-        other.written = {
-            key: held for key, held in {**self.written, **values}.items() if key not in left_out
-        }
+        other.written = {key: held for key, held in {**self.written, **values}.items() if key not in left_out}
         return other
 
 
@@ -268,9 +266,11 @@ class Prescription:
     def version(self, week: int) -> int:
         """A number that is equal for weeks of its block in which the line has the same values."""
         if self._breaks is None:
-            held = [one for group in self.groups for slices in group.values() for one in slices]
-            breaks = {week for one in held for week in (one.first, one.last + 1)}
-            self._breaks = sorted(breaks.union(*((one, one + 1) for one in self.only_in or ())))
+            spans = {
+                (one.first, one.last) for group in self.groups for slices in group.values() for one in slices
+            }
+            spans.update([(one, one) for one in self.only_in or ()])
+            self._breaks = sorted({week for first, last in spans for week in (first, last + 1)})
         return bisect_right(self._breaks, week)
 
 

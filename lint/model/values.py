@@ -90,7 +90,10 @@ class LocatedNode:
         """The value of a key; None where there is none."""
         node = self.node
         entry = node.entries.get(key) if isinstance(node, Mapping) else None
-        return None if entry is None else LocatedNode(entry.value, self.within, self.inner() + entry.merged)
+        if entry is None:
+            return None
+        through = self.through if node.defined is None else self.inner()
+        return LocatedNode(entry.value, self.within, through + entry.merged)
 
     def among(self, keys: tuple[str, ...]) -> list[tuple[str, LocatedNode]]:
         """Those of some keys that are there, each with its value."""

@@ -224,20 +224,25 @@ def _named_athlete(workspace: Workspace, file: SourceFile, term: Term) -> Athlet
 
 
 def _slip(judges: list[Rule], choices: Choices, waivers: list[Waiver]) -> Slip:
-    """A test whether a group of sets holds a value that cannot be meant; what is waived is meant."""
+    """A test whether a group of sets holds a value that cannot be meant, and one that is not waived.
+
+    What is waived is meant.
+    """
     tests = [
         (rule.check, choices.limits(rule), [one.covers for one in waivers if one.rule == rule.name])
         for rule in judges
     ]
 
-    def is_slip(group: SetGroup) -> bool:
+    def slips(group: SetGroup) -> tuple[bool, bool]:
+        found = False
         for check, limits, waived in tests:
             for draft in check(group, limits):
+                found = True
                 if not any(covers(draft) for covers in waived):
-                    return True
-        return False
+                    return True, True
+        return found, False
 
-    return is_slip
+    return slips
 
 
 def _unreviewed_ledgers(workspace: Workspace, file: SourceFile) -> list[Ledger]:
