@@ -175,8 +175,10 @@ def exercise_sets_high(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     """
     most, far = limits.number("most"), limits.number("far")
     over: dict[Exercise | None, list[tuple[Tally, Count]]] = {}
-    for day in week.occasions() if week.is_typical() else []:
-        if all(sum([one.sets.high for one in groups]) <= most for groups in day.lifts().values()):
+    if not week.is_typical() or not _holds_more(week, most):
+        return
+    for day in week.occasions():
+        if not _holds_more(day, most):
             continue
         for count in day.by_exercise(lambda entry: is_taxing(entry, limits)):
             if count.high > most:
@@ -203,6 +205,11 @@ def exercise_sets_high(week: Week, limits: Limits) -> Iterator[DraftFinding]:
             ),
             excess=worst.high,
         )
+
+
+def _holds_more(tally: Tally, most: float) -> bool:
+    """Whether any exercise comes to more sets than these."""
+    return any(sum([one.sets.high for one in groups]) > most for groups in tally.lifts().values())
 
 
 def _less(week: Week, visit: Visit, count: Count, most: float) -> str:

@@ -156,18 +156,27 @@ class Tally:
         return found
 
     def _count_actions(self, actions: tuple[str, ...], hard: bool, side: str) -> Count:
-        if self.has_complexes:
-            serving = [(visit, group) for visit in self.visits for group in visit.serving(actions)]
-        else:
-            serving = [
-                (visit, group)
+        if self.one_sided or self.has_complexes:
+            parts = _serving(self.visits, actions, hard)
+            return _on_side(parts, side) if self.one_sided else Count(parts)
+        held = [sets for serves, sets in self._serves(hard) if not serves.isdisjoint(actions)]
+        if not held:
+            return NO_SETS
+        low, high = sum([sets.low for sets in held]), sum([sets.high for sets in held])
+        return Count.of(low, high, partial(_serving, self.visits, actions, hard))
+
+    def _serves(self, hard: bool) -> list[tuple[frozenset[str], Range]]:
+        """The sets of each group of a known exercise, with the joint actions and patterns that it is for."""
+        asked = "hard serving" if hard else "serving"
+        found: list[tuple[frozenset[str], Range]] | None = self._answers.get(asked)
+        if found is None:
+            found = self._answers[asked] = [
+                (group.exercise.serves, group.sets)
                 for visit in self.visits
                 for group in visit.own
-                if (one := group.exercise) is not None and not one.serves.isdisjoint(actions)
+                if group.exercise is not None and (group.hard or not hard)
             ]
-        if hard and serving:
-            serving = [(visit, group) for visit, group in serving if group.hard]
-        return self._in_full(serving, side) if serving else NO_SETS
+        return found
 
     def all_sets(self, *, hard: bool = False) -> Count:
         """Every work set, whatever it trains."""
@@ -199,15 +208,8 @@ class Tally:
         for visit, group in self.entries():
             if group.exercise is not None and test(group):
                 groups.setdefault(group.exercise, []).append((visit, group))
-        return [self._in_full(of_one, "") for of_one in groups.values()]
-
-    def _in_full(self, groups: list[tuple[Visit, SetGroup]], side: str) -> Count:
-        """The sets of some of its groups of sets, none of them by half."""
-        if self.one_sided:
-            return _on_side(_in_full(groups), side)
-        low = sum([group.sets.low for _, group in groups])
-        high = sum([group.sets.high for _, group in groups])
-        return Count.of(low, high, partial(_in_full, groups))
+        parts = [_in_full(of_one) for of_one in groups.values()]
+        return [_on_side(one, "") if self.one_sided else Count(one) for one in parts]
 
     def lifts(self) -> dict[Exercise | str, list[SetGroup]]:
         """The groups of sets of each exercise. Groups of 0 sets are left out.
@@ -268,6 +270,16 @@ def _for_area(visits: tuple[Visit, ...], area: str, count: str, hard: bool) -> l
         for visit in visits
         for group, weight in visit.training(area)
         if (group.hard or not hard) and (weight == 1.0 or indirect)
+    ]
+
+
+def _serving(visits: tuple[Visit, ...], actions: tuple[str, ...], hard: bool) -> list[CountedSets]:
+    """The sets of some visits for joint actions or patterns, each set once."""
+    return [
+        CountedSets(visit, group, group.sets)
+        for visit in visits
+        for group in visit.serving(actions)
+        if group.hard or not hard
     ]
 
 

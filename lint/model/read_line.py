@@ -148,7 +148,10 @@ class LineReader(Reader):
 
     def always(self, value: object, place: Place) -> tuple[Slice, ...]:
         """A value for all weeks in which the line takes place."""
-        return tuple([Slice(first, last, value, place) for first, last in self.spans])
+        spans = self.spans
+        if len(spans) == 1:
+            return (Slice(*spans[0], value, place),)
+        return tuple([Slice(first, last, value, place) for first, last in spans])
 
     def _keep_to(self, spans: Weeks, place: Place) -> None:
         """Keeps to the weeks in which the line takes place, which must be weeks of its session."""
@@ -210,10 +213,9 @@ class LineReader(Reader):
 
     def _slices(self, key: str, at: LocatedNode) -> tuple[Slice, ...]:
         """The value of a key for all weeks, or one for each span of weeks; those that can be read."""
-        if isinstance(at.node, Scalar):
-            value = self._sound(key, at)
-            if value is not None:
-                return self.always(value, at.place)
+        value = self._sound(key, at)
+        if value is not None:
+            return self.always(value, at.place)
         if isinstance(at.node, Mapping) and not all(word[:1].isdigit() for word in at.node.entries):
             if any(word[:5] in ("again", "visit") for word in at.node.entries):
                 from .cycles import cycled

@@ -81,7 +81,28 @@ def _both(first: Test, second: Test) -> Test:
         return second
     if second is _yes:
         return first
-    return lambda value: first(value) and second(value)
+    return _Each((*_parts(first), *_parts(second))).test
+
+
+class _Each:
+    """The test that all of several tests are passed, in their order."""
+
+    __slots__ = ("parts",)
+
+    def __init__(self, parts: tuple[Test, ...]) -> None:
+        self.parts = parts
+
+    def test(self, value: Any) -> bool:
+        for passes in self.parts:  # noqa: SIM110 - a generator would cost more than the tests
+            if not passes(value):
+                return False
+        return True
+
+
+def _parts(test: Test) -> tuple[Test, ...]:
+    """The tests that a test is made of."""
+    own = getattr(test, "__self__", None)
+    return own.parts if isinstance(own, _Each) else (test,)
 
 
 def _all_of(first: Table, second: Table) -> Table:

@@ -49,6 +49,8 @@ def can_be_known(finding: Finding) -> bool:
 
 def written_path(path: str) -> str:
     """A path from the root as a record writes it: what is no UTF-8, and backslashes, by numbers."""
+    if path.isascii() and "\\" not in path:
+        return path
     return "".join(
         f"\\x{ord(char) & 0xFF:02x}" if char == "\\" or "\ud800" <= char <= "\udfff" else char
         for char in path

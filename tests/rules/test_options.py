@@ -401,7 +401,14 @@ def read_at_work(findings: Findings) -> dict[tuple[Option, ...], set[str]]:
 
         def __init__(self, options: tuple[Option, ...], *others: Any) -> None:
             super().__init__(options, *others)
-            self._values = Values(options, self._values)
+            self._values = values = Values(options, self._values)
+            look_up = self.number
+
+            def number(name: str | tuple[str, str]) -> float:
+                values.read.add(name if isinstance(name, str) else name[0])
+                return look_up(name)
+
+            self.number = number
 
     with pytest.MonkeyPatch.context() as patch:
         patch.setattr(run, "Limits", Watched)
