@@ -250,7 +250,7 @@ def stiff_hinge_too_heavy(entry: SetGroup, limits: Limits) -> Iterator[DraftFind
             exercises:
               - {exercise: stiff-leg deadlift, sets: 4, reps: 4, rir: 0}
     """
-    if not entry.trains(("hip hinge",)):
+    if entry.exercise is None or "hip hinge" not in entry.exercise.serves:
         return
     if not _stiff(entry, limits.number("straight")) or not entry.hard or entry.broken_up:
         return

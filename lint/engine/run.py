@@ -114,16 +114,22 @@ class Choice:
         asked = (rule.scope, rule.needs, rule.takes_out)
         chosen = self._chosen.get(asked)
         if chosen is None:
-            fitting = _fitting(there, rule.takes_out) if on_sets else there
-            chosen = [one for one in fitting if one.holds(rule.needs)] if rule.needs else fitting
-            self._chosen[asked] = chosen
+            choose = _groups_of_sets if on_sets else _holding
+            chosen = self._chosen[asked] = choose(there, rule)
         return chosen
 
 
-def _fitting(there: list[Target], takes_out: bool) -> list[Target]:
-    """Groups of sets that are meant, or (``takes_out``) those in which there may be a value that is not."""
+def _holding(there: list[Target], rule: Rule) -> list[Target]:
+    """The targets in which all keys that a rule needs are written."""
+    return [one for one in there if one.holds(rule.needs)]
+
+
+def _groups_of_sets(there: list[Target], rule: Rule) -> list[Target]:
+    """The same of groups of sets, those that are meant, or in which there may be a value that is not."""
     units = [(one, one.unit) for one in there if isinstance(one.unit, SetGroup)]
-    if takes_out:
+    if rule.needs:
+        units = [(one, unit) for one, unit in units if rule.needs <= unit.work.written.keys()]
+    if rule.takes_out:
         return [one for one, unit in units if unit.slips is not False]
     return [one for one, unit in units if unit.meant]
 

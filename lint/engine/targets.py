@@ -103,10 +103,11 @@ def targets_of(subject: Ledger | Lifter) -> dict[str, list[Target]]:
     }
     apart = {state: there for state, there in states.items() if there}
     situations: dict[str, Situation] = {}
+    phases = [week.phase for week in subject.weeks]
     for scope, units in weeks.items():
         for unit, numbers in units.items():
             numbers = tuple(sorted(set(numbers))) if len(numbers) > 1 else numbers
-            phase = _phase(subject, scope, numbers)
+            phase = subject.programme.phase if scope == "programme" else phases[numbers[0] - 1]
             if phase not in situations:
                 situations[phase] = Situation(subject.programme.goal, subject.level, phase)
             fed[scope].append(Target(unit, numbers, situations[phase], keys[unit], apart))
@@ -117,7 +118,3 @@ def _careful_return(ledger: Ledger) -> list[int]:
     """The weeks in which somebody with something to spare comes back to training."""
     back = [week.number for week in ledger.weeks if week.phase == "return"]
     return back if back and ledger.header.spared() else []
-
-
-def _phase(ledger: Ledger, scope: str, weeks: tuple[int, ...]) -> str:
-    return ledger.programme.phase if scope == "programme" else ledger.weeks[weeks[0] - 1].phase

@@ -69,7 +69,7 @@ class Reps:
         """The repetitions of all ``sets`` together; None where the number is left open."""
         if not self.sets:
             return None
-        if self.each_set:
+        if len(self.sets) > 1:
             return sum(self.sets, NOTHING)
         return sets.by(self.sets[0])
 
