@@ -76,19 +76,19 @@ class OpenMapping:
         self.key = None
         self.put(key, node)
 
-    def put(self, key: Node, value: Node) -> None:
-        """Takes a key together with its value."""
+    def put(self, key: Node, value: Node, by: int = 0) -> None:
+        """Takes a key together with its value; the key stands ``by`` characters behind its node."""
         self.last = value
         if key.__class__ is not Scalar:
             self.findings.report(faults.key_not_text, key.place)
             return
         text, entries = key.text, self.entries
         if text in entries:
-            self.findings.report(faults.duplicate_key, self.node, entries[text], KeyValue(key, value))
+            self.findings.report(faults.duplicate_key, self.node, entries[text], KeyValue(key, value, by=by))
         elif text in _SPECIAL_KEYS:
             self._add_special(key, value)
         else:
-            entries[text] = KeyValue(key, value)
+            entries[text] = KeyValue(key, value, (), by)
             self.plain[text] = value.plain
             self.node.size += value.size + 1
 

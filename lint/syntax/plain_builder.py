@@ -153,7 +153,7 @@ class PlainBuilder(TreeBuilder):
         if known is not None:
             key, value = known
             by = start - key.start
-            frame.put(key.moved(by), value.moved(by))
+            frame.put(key, value.moved(by), by)
             return
         name, colon, rest = words.partition(":")
         _sure(colon and rest[:1] in ("", " "))

@@ -136,20 +136,31 @@ class Mapping(Node):
     def moved(self, by: int) -> Mapping:
         """The same words so many characters further on in the text."""
         entries = {
-            text: KeyValue(one.key.moved(by), one.value.moved(by)) for text, one in self.entries.items()
+            text: KeyValue(one.key, one.value.moved(by), by=by) for text, one in self.entries.items()
         }
         return Mapping(self.source, self.start + by, self.end + by, entries, self.plain, self.size)
 
 
 class KeyValue:
-    """A key and its value. ``merged`` are the places of the ``<<`` values it came by, outermost first."""
+    """A key and its value. ``merged`` are the places of the ``<<`` values it came by, outermost first.
 
-    __slots__ = ("key", "merged", "value")
+    ``by`` is how many characters the key stands behind the node that it is given by; few keys are asked for.
+    """
 
-    def __init__(self, key: Scalar, value: Node, merged: tuple[Place, ...] = ()) -> None:
-        self.key = key
+    __slots__ = ("_by", "_key", "merged", "value")
+
+    def __init__(self, key: Scalar, value: Node, merged: tuple[Place, ...] = (), by: int = 0) -> None:
+        self._key = key
+        self._by = by
         self.value = value
         self.merged = merged
+
+    @property
+    def key(self) -> Scalar:
+        """The node of the key."""
+        if self._by:
+            self._key, self._by = self._key.moved(self._by), 0
+        return self._key
 
 
 class Anchor:
