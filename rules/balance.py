@@ -123,11 +123,10 @@ def antagonist_imbalance(week: Week, ledger: Ledger, limits: Limits) -> Iterator
 
 def _judged(week: Week, ledger: Ledger, pair: Pair, limits: Limits) -> Iterator[DraftFinding]:
     turn = week.turn()
-    sides = sorted(
-        ((turn.tally.for_actions(side.trained_by, hard=True), side) for side in pair.sides),
-        key=lambda one: one[0].middle,
-    )
-    (less, weak), (more, strong) = sides
+    weak, strong = pair.sides
+    less, more = (turn.tally.for_actions(side.trained_by, hard=True) for side in pair.sides)
+    if more.middle < less.middle:
+        less, weak, more, strong = more, strong, less, weak
     if not less or turn.a_week(less.middle + more.middle) < limits.number("fewest together"):
         return
     ratio = more.middle / less.middle

@@ -5,7 +5,7 @@ from __future__ import annotations
 from math import ceil
 
 from ..lint.counting.counts import counted_lines
-from ..lint.counting.tally import ramp_up
+from ..lint.counting.session_time import ramp_up
 from ..lint.engine.limits import COUNTING, Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, Related, found

@@ -10,7 +10,7 @@ from .credits import as_counted
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Callable
+    from collections.abc import Callable, Iterable
     from typing import Protocol
 
     from ..model.quantities import Range
@@ -145,6 +145,20 @@ class Count:
 
 
 NO_SETS = Count([])
+
+
+def in_full(groups: Iterable[tuple[CountedVisit, SetGroup]]) -> list[CountedSets]:
+    """The sets of some groups with their visits, none of them by half."""
+    return [CountedSets(visit, group, group.sets) for visit, group in groups]
+
+
+def on_side(parts: list[CountedSets], side: str) -> Count:
+    """The sum of the parts that a side does. Without ``side``, the side with more sets is counted."""
+    if side:
+        return Count([part for part in parts if part.entry.side in ("", side)])
+    left = Count([part for part in parts if part.entry.side != "right"])
+    right = Count([part for part in parts if part.entry.side != "left"])
+    return left if left.high >= right.high else right
 
 
 def counted_lines(*counts: Count, of: str = "") -> tuple[Related, ...]:

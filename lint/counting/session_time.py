@@ -20,6 +20,7 @@ if TYPE_CHECKING:
     from ..model.pairings import Clock, Pairing
     from ..model.sessions import Prescription, Work
     from ..text.places import Term
+    from .set_group import SetGroup
 
 ONE_WAY = Range(1, 2)
 """Seconds of lifting, and of lowering, in one repetition without a stated tempo (acsm-2009)."""
@@ -300,3 +301,17 @@ def _rest_of_rounds(item: list[Line]) -> Range:
     if rest is None:
         return between
     return between + Range(max(rounds.low - 1, 0.0) * rest.low, max(rounds.high - 1, 0.0) * rest.high)
+
+
+def ramp_up(groups: Iterable[SetGroup]) -> Range:
+    """Seconds of warm-up sets that nobody wrote, but that heavy lifts with several joints ask for.
+
+    They are assumed, and no part of `session_time`: no finding may block by them alone.
+    """
+    first = {group.prescription: group for group in reversed(list(groups))}
+    heavy = [one for line, one in first.items() if line.warm_up_sets is None and one.asks_for_ramp_up]
+    patterns = {one.exercise.pattern for one in heavy if one.exercise}
+    seconds = NOTHING
+    for turn in range(len(patterns)):
+        seconds += RAMP_UP[min(turn, 1)].by(WARM_UP_SET)
+    return seconds

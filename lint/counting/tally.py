@@ -11,7 +11,7 @@ from functools import partial
 from ..body import catalogue
 from ..body.names import fold
 from ..model.quantities import NOTHING
-from .counts import NO_SETS, Count, CountedSets
+from .counts import NO_SETS, Count, CountedSets, in_full, on_side
 from .credits import (
     FRACTIONAL,
     INDIRECT_WEIGHT,
@@ -25,7 +25,7 @@ from .credits import (
     once_each,
     trains,
 )
-from .session_time import CHANGE_OVER, PREPARATION, RAMP_UP, WARM_UP_SET, seconds_around, session_time
+from .session_time import CHANGE_OVER, PREPARATION, seconds_around, session_time
 from .totals import counted, together, totals_of
 from .unknown import may_be, meant_by
 
@@ -90,7 +90,7 @@ class Tally:
 
     def _count_sets(self, area: str, count: str, hard: bool, side: str) -> Count:
         if self.one_sided:
-            return _on_side(_for_area(self.visits, area, count, hard), side)
+            return on_side(_for_area(self.visits, area, count, hard), side)
         if area not in catalogue.groups:
             return Count(_for_area(self.visits, area, count, hard))
         total = self.totals(hard).get(area)
@@ -110,7 +110,16 @@ class Tally:
     def _add_up(self, hard: bool) -> Totals:
         if hard and all(visit.is_all_hard() for visit in self.visits):
             return self.totals(False)
-        return together([visit.totals(hard) for visit in self.visits])
+        if self.has_complexes:
+            return together([visit.totals(hard) for visit in self.visits])
+        return totals_of(
+            [
+                (group, group_credits_of(group.exercise))
+                for visit in self.visits
+                for group in visit.own
+                if group.exercise is not None and (group.hard or not hard)
+            ]
+        )
 
     def brings(self, area: str, count: str = TOTAL, test: Callable[[SetGroup], bool] | None = None) -> bool:
         """Whether any set, hard or not, counts for an area.
@@ -158,7 +167,7 @@ class Tally:
     def _count_actions(self, actions: tuple[str, ...], hard: bool, side: str) -> Count:
         if self.one_sided or self.has_complexes:
             parts = _serving(self.visits, actions, hard)
-            return _on_side(parts, side) if self.one_sided else Count(parts)
+            return on_side(parts, side) if self.one_sided else Count(parts)
         held = [sets for serves, sets in self._serves(hard) if not serves.isdisjoint(actions)]
         if not held:
             return NO_SETS
@@ -170,13 +179,11 @@ class Tally:
         asked = "hard serving" if hard else "serving"
         found: list[tuple[frozenset[str], Range]] | None = self._answers.get(asked)
         if found is None:
-            found = self._answers[asked] = [
-                (group.exercise.serves, group.sets)
-                for visit in self.visits
-                for group in visit.own
-                if group.exercise is not None and (group.hard or not hard)
-            ]
+            found = self._answers[asked] = self._list_served(hard)
         return found
+
+    def _list_served(self, hard: bool) -> list[tuple[frozenset[str], Range]]:
+        return [one for visit in self.visits for one in visit._serves(hard)]
 
     def all_sets(self, *, hard: bool = False) -> Count:
         """Every work set, whatever it trains."""
@@ -208,8 +215,8 @@ class Tally:
         for visit, group in self.entries():
             if group.exercise is not None and test(group):
                 groups.setdefault(group.exercise, []).append((visit, group))
-        parts = [_in_full(of_one) for of_one in groups.values()]
-        return [_on_side(one, "") if self.one_sided else Count(one) for one in parts]
+        parts = [in_full(of_one) for of_one in groups.values()]
+        return [on_side(one, "") if self.one_sided else Count(one) for one in parts]
 
     def lifts(self) -> dict[Exercise | str, list[SetGroup]]:
         """The groups of sets of each exercise. Groups of 0 sets are left out.
@@ -283,19 +290,6 @@ def _serving(visits: tuple[Visit, ...], actions: tuple[str, ...], hard: bool) ->
     ]
 
 
-def _in_full(groups: list[tuple[Visit, SetGroup]]) -> list[CountedSets]:
-    return [CountedSets(visit, group, group.sets) for visit, group in groups]
-
-
-def _on_side(parts: list[CountedSets], side: str) -> Count:
-    """The sum of the parts that a side does. Without ``side``, the side with more sets is counted."""
-    if side:
-        return Count([part for part in parts if part.entry.side in ("", side)])
-    left = Count([part for part in parts if part.entry.side != "right"])
-    right = Count([part for part in parts if part.entry.side != "left"])
-    return left if left.high >= right.high else right
-
-
 class Visit(Tally):
     """A session on one day of a week. ``day`` is 1 to 7, counted from the start day; 0 if none is stated.
 
@@ -326,7 +320,7 @@ class Visit(Tally):
         minutes: Range | None = None,
     ) -> None:
         self.one_sided = any(group.side for group in own)
-        self.has_complexes = any(map(is_in_complex, own))
+        self.has_complexes = any(is_in_complex(one) for one in own if one.prescription.paired is not None)
         super().__init__((self,))
         self.programme = programme
         self.session = session
@@ -345,17 +339,22 @@ class Visit(Tally):
 
     def is_all_hard(self) -> bool:
         """Whether it holds no easy and no fast work."""
-        return all(group.hard for group in self.own)
+        all_hard: bool = self._once("all hard", lambda: all(group.hard for group in self.own))
+        return all_hard
+
+    def _list_served(self, hard: bool) -> list[tuple[frozenset[str], Range]]:
+        if hard and self.is_all_hard():
+            return self._serves(False)
+        known = [(group, group.exercise) for group in self.own if group.exercise is not None]
+        return [(one.serves, group.sets) for group, one in known if group.hard or not hard]
 
     def _add_up(self, hard: bool) -> Totals:
-        if hard and self.is_all_hard():
-            return self.totals(False)
-        known = [(group, group.exercise) for group in self.own if group.exercise is not None]
-        credited = [(group, group_credits_of(exercise)) for group, exercise in known]
-        if self.has_complexes:
-            areas = dict.fromkeys(area for _, credits in credited for area in credits)
-            credited = [(group, {area: weight}) for area in areas for group, weight in self.training(area)]
-        return totals_of([one for one in credited if one[0].hard] if hard else credited)
+        if not self.has_complexes:
+            return super()._add_up(hard)
+        known = [group.exercise for group in self.own if group.exercise is not None]
+        areas = dict.fromkeys(area for exercise in known for area in group_credits_of(exercise))
+        trained = [(group, {area: weight}) for area in areas for group, weight in self.training(area)]
+        return totals_of([one for one in trained if one[0].hard] if hard else trained)
 
     def training(self, area: str) -> list[tuple[SetGroup, float]]:
         """The groups of sets that train an area of any kind, with the weight of a set."""
@@ -394,17 +393,3 @@ class Visit(Tally):
                 timed = (group.work, group.slot, group.seconds_said)
                 lines.setdefault(group.prescription, []).append(timed)
         return [(line, tuple(works)) for line, works in lines.items()]
-
-
-def ramp_up(groups: Iterable[SetGroup]) -> Range:
-    """Seconds of warm-up sets that nobody wrote, but that heavy lifts with several joints ask for.
-
-    They are assumed, and no part of `session_time`: no finding may block by them alone.
-    """
-    first = {group.prescription: group for group in reversed(list(groups))}
-    heavy = [one for line, one in first.items() if line.warm_up_sets is None and one.asks_for_ramp_up]
-    patterns = {one.exercise.pattern for one in heavy if one.exercise}
-    seconds = NOTHING
-    for turn in range(len(patterns)):
-        seconds += RAMP_UP[min(turn, 1)].by(WARM_UP_SET)
-    return seconds

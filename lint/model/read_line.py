@@ -81,7 +81,7 @@ class LineReader(Reader):
     def __init__(
         self, findings: list[Finding], weeks: int, before: Sequence[Prescription] = (), spans: Weeks = ()
     ) -> None:
-        super().__init__(findings)
+        self.findings = findings
         self.weeks = weeks
         self.spans = spans or ((1, weeks),)
         self.before = before
@@ -148,10 +148,9 @@ class LineReader(Reader):
 
     def always(self, value: object, place: Place) -> tuple[Slice, ...]:
         """A value for all weeks in which the line takes place."""
-        spans = self.spans
-        if len(spans) == 1:
-            return (Slice(*spans[0], value, place),)
-        return tuple([Slice(first, last, value, place) for first, last in spans])
+        if len(self.spans) == 1:
+            return (Slice(*self.spans[0], value, place),)
+        return tuple([Slice(first, last, value, place) for first, last in self.spans])
 
     def _keep_to(self, spans: Weeks, place: Place) -> None:
         """Keeps to the weeks in which the line takes place, which must be weeks of its session."""
@@ -245,10 +244,9 @@ class LineReader(Reader):
 
     def _looked_at(self, key: str, first: int, last: int, part: LocatedNode, before: list[Slice]) -> object:
         """What any other value means, with whatever is to be said of it; None where it cannot be read."""
-        plain = part.node.plain
-        if plain == "none" and key in NONE:
+        if part.plain == "none" and key in NONE:
             return None
-        value = quantities.READ[key](plain)
+        value = quantities.READ[key](part.plain)
         if key in quantities.RANGES and key != "load" and part.words[:1] in ("+", "-"):
             value = self._otherwise(key, first, last, part, value, before)
         elif key in BOUNDED and (takes := beyond(key, value)):

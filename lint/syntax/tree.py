@@ -135,9 +135,7 @@ class Mapping(Node):
 
     def moved(self, by: int) -> Mapping:
         """The same words so many characters further on in the text."""
-        entries = {
-            text: KeyValue(one.key, one.value.moved(by), by=by) for text, one in self.entries.items()
-        }
+        entries = {text: KeyValue(one.key, one.value.moved(by), by=by) for text, one in self.entries.items()}
         return Mapping(self.source, self.start + by, self.end + by, entries, self.plain, self.size)
 
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from ...lint.counting.tally import ramp_up
+from ...lint.counting.session_time import ramp_up
 from ...lint.engine.demands import (
     Minutes,
     Quantity,

@@ -15,7 +15,7 @@ from spotline.lint.counting.credits import (
     once_each,
     trains,
 )
-from spotline.lint.counting.tally import ramp_up
+from spotline.lint.counting.session_time import ramp_up
 from spotline.lint.model.quantities import Range
 
 

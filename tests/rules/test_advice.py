@@ -17,8 +17,8 @@ from spotline.lint.body import catalogue, equipment, restrictions
 from spotline.lint.body.catalogue import Exercise, rarity
 from spotline.lint.counting.ledger import Ledger
 from spotline.lint.counting.proposals import evened, fewer, further
+from spotline.lint.counting.session_time import ramp_up
 from spotline.lint.counting.suggestions import MOST, Suits, substitutes, suggest
-from spotline.lint.counting.tally import ramp_up
 from spotline.lint.engine.registry import STATES, all_rules
 from spotline.lint.findings.finding import Finding
 
