@@ -117,7 +117,7 @@ class Tally:
                 (group, group_credits_of(group.exercise))
                 for visit in self.visits
                 for group in visit.own
-                if group.exercise is not None and (group.hard or not hard)
+                if group.exercise is not None and (not hard or group.hard)
             ]
         )
 
@@ -153,7 +153,7 @@ class Tally:
         return [group for group in catalogue.groups if group in enough] if enough else []
 
     def _groups(self) -> list[str]:
-        got = set().union(*[visit.totals(False) for visit in self.visits])
+        got = self.totals(False)
         return [group for group in catalogue.groups if group in got]
 
     def for_actions(self, actions: Iterable[str], *, hard: bool = False, side: str = "") -> Count:
@@ -198,7 +198,7 @@ class Tally:
                 CountedSets(visit, group, group.sets)
                 for visit in self.visits
                 for group in once_each(visit.own)
-                if (group.hard or not hard) and test(group)
+                if (not hard or group.hard) and test(group)
             ]
         )
 
@@ -276,7 +276,7 @@ def _for_area(visits: tuple[Visit, ...], area: str, count: str, hard: bool) -> l
         CountedSets(visit, group, group.sets if weight == 1.0 else group.sets * indirect)
         for visit in visits
         for group, weight in visit.training(area)
-        if (group.hard or not hard) and (weight == 1.0 or indirect)
+        if (not hard or group.hard) and (weight == 1.0 or indirect)
     ]
 
 
@@ -286,7 +286,7 @@ def _serving(visits: tuple[Visit, ...], actions: tuple[str, ...], hard: bool) ->
         CountedSets(visit, group, group.sets)
         for visit in visits
         for group in visit.serving(actions)
-        if group.hard or not hard
+        if not hard or group.hard
     ]
 
 
@@ -346,7 +346,7 @@ class Visit(Tally):
         if hard and self.is_all_hard():
             return self._serves(False)
         known = [(group, group.exercise) for group in self.own if group.exercise is not None]
-        return [(one.serves, group.sets) for group, one in known if group.hard or not hard]
+        return [(one.serves, group.sets) for group, one in known if not hard or group.hard]
 
     def _add_up(self, hard: bool) -> Totals:
         if not self.has_complexes:
