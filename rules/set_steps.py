@@ -155,9 +155,8 @@ LIGHT_FROM = 4
 
 def is_light(entry: SetGroup) -> bool:
     """Whether its sets are easy: much is left, or they go by the clock and nothing says how hard they are."""
-    if entry.prescription.on_clock and entry.written_reserve is None:
-        return True
-    return entry.written_reserve is not None and entry.written_reserve.low >= LIGHT_FROM
+    reserve = entry.written_reserve
+    return entry.prescription.on_clock if reserve is None else reserve.low >= LIGHT_FROM
 
 
 def _most_of_all(weeks: Sequence[Week], group: str, kind: str) -> float:

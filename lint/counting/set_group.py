@@ -58,6 +58,7 @@ class SetGroup:
     - ``named``: what that name means with all that it says; None if the exercise is unknown.
     - ``exercise``: None if the exercise is unknown.
     - ``implement``: what is lifted: what the name states, else the exercise's own; "" if it is unknown.
+    - ``seconds_said``: the reading of its name, if that says how long a repetition or a hold takes.
     - ``side``: ``left`` or ``right``; empty for both.
     - ``best``: the athlete's best lifts on file for the exercise.
     - ``meant``: False where one of its values cannot be meant; it then counts nowhere (see `take_out`).
@@ -77,6 +78,7 @@ class SetGroup:
         "prescription",
         "programme",
         "reps",
+        "seconds_said",
         "sets",
         "side",
         "slips",
@@ -99,6 +101,7 @@ class SetGroup:
         self.name = work.exercise
         self.named = named
         self.implement = named.implement if named else ""
+        self.seconds_said = named if named and named.says_seconds else None
         self.exercise = exercise
         self.sets = work.sets or NOTHING
         self.side = work.side if work.side in ("left", "right") else ""
@@ -150,11 +153,6 @@ class SetGroup:
         alone = at_rm(self.work) or at_load(self.work, by_curve, self.curve)
         paired = self.prescription.paired
         return alone and alone.within(self.work, paired.reps) if paired and paired.reps else alone
-
-    @property
-    def seconds_said(self) -> NameReading | None:
-        """The reading of its name, if that says how long a repetition or a hold takes."""
-        return self.named if self.named and self.named.says_seconds else None
 
     @property
     def reserve(self) -> Range | None:

@@ -96,11 +96,12 @@ class Hit:
 class Choice:
     """Targets by scope, and those among them that a rule is asked of: chosen once for all rules alike."""
 
-    __slots__ = ("_chosen", "_targets")
+    __slots__ = ("_chosen", "_groups", "_targets")
 
     def __init__(self, targets: Mapping[str, list[Target]]) -> None:
         self._targets = targets
         self._chosen: dict[object, list[Target]] = {}
+        self._groups: list[tuple[Target, SetGroup]] | None = None
 
     def of(self, rule: Rule) -> list[Target]:
         """The targets that hold what a rule needs.
@@ -114,24 +115,20 @@ class Choice:
         asked = (rule.scope, rule.needs, rule.takes_out)
         chosen = self._chosen.get(asked)
         if chosen is None:
-            choose = _groups_of_sets if on_sets else _holding
-            chosen = self._chosen[asked] = choose(there, rule)
+            chosen = self._of_sets(rule) if on_sets else [one for one in there if one.holds(rule.needs)]
+            self._chosen[asked] = chosen
         return chosen
 
-
-def _holding(there: list[Target], rule: Rule) -> list[Target]:
-    """The targets in which all keys that a rule needs are written."""
-    return [one for one in there if one.holds(rule.needs)]
-
-
-def _groups_of_sets(there: list[Target], rule: Rule) -> list[Target]:
-    """The same of groups of sets, those that are meant, or in which there may be a value that is not."""
-    units = [(one, one.unit) for one in there if isinstance(one.unit, SetGroup)]
-    if rule.needs:
-        units = [(one, unit) for one, unit in units if rule.needs <= unit.work.written.keys()]
-    if rule.takes_out:
-        return [one for one, unit in units if unit.slips is not False]
-    return [one for one, unit in units if unit.meant]
+    def _of_sets(self, rule: Rule) -> list[Target]:
+        if self._groups is None:
+            sets = self._targets[rule.scope]
+            self._groups = [(one, one.unit) for one in sets if isinstance(one.unit, SetGroup)]
+        needs, groups = rule.needs, self._groups
+        if rule.takes_out:
+            groups = [(one, group) for one, group in groups if group.slips is not False]
+        else:
+            groups = [(one, group) for one, group in groups if group.meant]
+        return [one for one, group in groups if not needs or needs <= group.work.written.keys()]
 
 
 class RunCache:
