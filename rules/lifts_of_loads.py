@@ -27,6 +27,7 @@ if TYPE_CHECKING:
     why="A share of a lift that nobody knows cannot be worked out, by the lifter or by a review.",
     sources=(),
     follows=("sets-not-read", "exercise-unknown"),
+    needs=("load",),
 )
 def lift_of_load_unknown(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """A load in % of another lift that the catalogue does not know by name or alias.
