@@ -175,12 +175,8 @@ def exercise_sets_high(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     """
     most, far = limits.number("most"), limits.number("far")
     over: dict[Exercise | None, list[tuple[Tally, Count]]] = {}
-    if not week.is_typical() or not _holds_more(week, most):
-        return
-    for day in week.occasions():
-        if not _holds_more(day, most):
-            continue
-        for count in day.by_exercise(lambda entry: is_taxing(entry, limits)):
+    for day in week.occasions() if week.is_typical() and _is_full(week, most) else []:
+        for count in day.by_exercise(lambda entry: is_taxing(entry, limits)) if _is_full(day, most) else []:
             if count.high > most:
                 over.setdefault(count.parts[0].entry.exercise, []).append((day, count))
     for counts in over.values():
@@ -207,7 +203,7 @@ def exercise_sets_high(week: Week, limits: Limits) -> Iterator[DraftFinding]:
         )
 
 
-def _holds_more(tally: Tally, most: float) -> bool:
+def _is_full(tally: Tally, most: float) -> bool:
     """Whether any exercise comes to more sets than these."""
     return any(sum([one.sets.high for one in groups]) > most for groups in tally.lifts().values())
 

@@ -15,12 +15,23 @@ from ..model.quantities import tempo as tempo_of
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterable, Sequence
+    from typing import Protocol
 
-    from ..body.catalogue import NameReading
+    from ..body.catalogue import Exercise, NameReading
     from ..model.pairings import Clock, Pairing
     from ..model.sessions import Prescription, Work
     from ..text.places import Term
-    from .set_group import SetGroup
+
+    class WorkedUpTo(Protocol):
+        """What is needed here of a group of sets."""
+
+        exercise: Exercise | None
+        prescription: Prescription
+
+        @property
+        def asks_for_ramp_up(self) -> bool:
+            """Whether it is worked up to."""
+
 
 ONE_WAY = Range(1, 2)
 """Seconds of lifting, and of lowering, in one repetition without a stated tempo (acsm-2009)."""
@@ -303,7 +314,7 @@ def _rest_of_rounds(item: list[Line]) -> Range:
     return between + Range(max(rounds.low - 1, 0.0) * rest.low, max(rounds.high - 1, 0.0) * rest.high)
 
 
-def ramp_up(groups: Iterable[SetGroup]) -> Range:
+def ramp_up(groups: Iterable[WorkedUpTo]) -> Range:
     """Seconds of warm-up sets that nobody wrote, but that heavy lifts with several joints ask for.
 
     They are assumed, and no part of `session_time`: no finding may block by them alone.
