@@ -90,6 +90,22 @@ class TestDeclaring:
             )(on_weeks)
         assert len(all_rules()) == known
 
+    def test_what_takes_out_what_it_finds_has_the_same_limits_everywhere(self) -> None:
+        known = len(all_rules())
+        by_goal = Option("most", 3, "sets", "common practice", by=(({"goal": "power"}, 4),))
+        with pytest.raises(ValueError, match="its limits hold in every situation"):
+            registry.rule(
+                "sets-odd",
+                family="upkeep",
+                severity="note",
+                confidence="fact",
+                why="",
+                sources=(),
+                options=(by_goal,),
+                takes_out=True,
+            )(on_entries)
+        assert len(all_rules()) == known
+
     @pytest.mark.parametrize(
         ("check", "scope"),
         [

@@ -75,6 +75,12 @@ PLAIN = [
     "é: ü # ö\n漢字: [漢, 字]\n",
     "a: ''\nb: \"\"\n",
     "on: off\nnull: true\n",
+    "a:\n  - b: {1: 3, 2: [4, 'x']}  # said\n    c: 1\n  - b: {1: 3, 2: [4, 'x']}  # said\n    c: 1\n",
+    "a:\n  b: []\n  c: {}\nd:\n  c: {}\n  b: []\n",
+    "a:\n  b: 1\n  b: 1\nc:\n  b: 1\n",
+    "a:\n  b: {c: 1, c: 1}\nd:\n  b: {c: 1, c: 1}\n",
+    "a: {b: yes}\nc:\n  a: {b: yes}\n",
+    "".join(f"a{number}:\n  b: [yes, no]\n  c: on\n" for number in range(30)),
 ]
 LEFT = [
     "",
