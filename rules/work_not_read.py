@@ -9,7 +9,7 @@ from ..lint.engine.registry import rule
 from ..lint.findings.finding import Edit, Related, found
 from ..lint.wording.words import did_you_mean, first_of, shortened
 from .offers import dropping
-from .shared import names_of, where_named
+from .shared import MOST_SUGGESTED, names_of, where_named
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -21,6 +21,7 @@ if TYPE_CHECKING:
     from ..lint.counting.set_group import SetGroup
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import DraftFinding
+    from .offers import Offer
 
 
 NOTHING = (0.0, 0.0)
@@ -93,12 +94,34 @@ def sets_not_read(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
             f"{unread.most} of {every.most} sets not read: {first_of(list(map(shortened, names)))}"
             f" {'is' if len(names) == 1 else 'are'} not known.",
             wanted=limits.words("at most {:%} of a week's sets, none at {:%} or more", "share", "heavy"),
-            change="Write the usual names, or teach them under `our names`.",
+            change=_which_is_meant(ledger, names)
+            or "Write the usual names, or teach them under `our names`.",
             where=where_named(unread),
+            edits=_naming(ledger, [part.entry for part in unread.parts]),
             related=(*counted, *(Related(line.place, "in other weeks", NOTHING) for line in lines.values())),
             weeks=tuple(weeks),
             once=True,
         )
+
+
+def _which_is_meant(ledger: Ledger, names: list[str]) -> str:
+    """The question what a single name may mean; empty where nothing is like it, and for several."""
+    near = ledger.known.suggestions(names[0], level=ledger.level) if len(names) == 1 else None
+    return did_you_mean(near.names) if near and not near.lifts else ""
+
+
+def _naming(ledger: Ledger, entries: list[SetGroup]) -> Offer:
+    """Each of the first few names written as one that it may mean."""
+
+    def work_out() -> Iterator[Edit]:
+        named = {entry.name: entry.work.places["exercise"] for entry in reversed(entries)}
+        for name in names_of(entries)[:MOST_SUGGESTED]:
+            suggested = ledger.known.suggestions(name, level=ledger.level)
+            of = f" for {shortened(name)}" if len(named) > 1 else ""
+            for other in () if suggested.lifts else suggested.names:
+                yield Edit(named[name], other, f"write {other}{of}", certain=False)
+
+    return work_out
 
 
 def _is_at_least(percent: float, entry: SetGroup) -> bool:

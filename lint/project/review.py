@@ -82,13 +82,13 @@ def remaining(workspace: Workspace, found: list[SourceFile], known: KnownApart) 
 
 
 def _draw_together(one: FileReview) -> None:
-    """Leaves a few of very many findings of a rule, and of those with one cause the one that leads."""
-    if len(one.findings) > MOST_ALIKE:
-        one.findings = _capped(one.findings)
+    """Leaves of findings with one cause the one that leads, and a few of very many of a rule."""
     if any(finding.causes for finding in one.findings):
         from ..findings.causes import by_cause
 
         one.findings = by_cause(one.findings)
+    if len(one.findings) > MOST_ALIKE:
+        one.findings = _capped(one.findings)
 
 
 def counted(workspace: Workspace, paths: list[str]) -> list[FileReview]:

@@ -123,7 +123,7 @@ def test_places_in_other_files_have_their_own_address(said: Said, tmp_path: Path
 
 
 def test_words_reached_by_an_alias_are_underlined_where_they_stand(said: Said) -> None:
-    text = "programme: A\nshared: {x: &x {exercise: xyzzy, sets: 3}}\nsessions:\n  - session: B\n    exercises: [*x]\n"
+    text = "programme: A\nshared: {x: &x {exercise: xyzzy, sets: 3}}\nsessions:\n  - session: B\n    exercises: [*x, {exercise: plank, sets: 10}]\n"
     one = only(said(text), "exercise-unknown")
     assert span(one) == (1, 26, 1, 31)
     assert one.related_information is not None

@@ -206,12 +206,12 @@ def test_another_programme_of_the_athlete_is_reviewed_again(team: Team) -> None:
 
 def test_settings_typed_hold_at_once(team: Team) -> None:
     snapshot = team.open("a.programme.yaml", PLAN.replace("back squat", "xyzzy"))
-    assert "exercise-unknown" in rules(snapshot)
-    team.write("spotline.yaml", "rules: {exercise-unknown: warning}\n")
-    team.open("spotline.yaml", "rules: {exercise-unknown: skip}\n")
-    assert "exercise-unknown" not in rules(team.snapshot("a.programme.yaml"))
+    assert "sets-not-read" in rules(snapshot)
+    team.write("spotline.yaml", "rules: {sets-not-read: warning}\n")
+    team.open("spotline.yaml", "rules: {sets-not-read: skip}\n")
+    assert "sets-not-read" not in rules(team.snapshot("a.programme.yaml"))
     team.documents.close(team.uri("spotline.yaml"))
-    assert "exercise-unknown" in rules(team.snapshot("a.programme.yaml"))
+    assert "sets-not-read" in rules(team.snapshot("a.programme.yaml"))
 
 
 def test_a_new_day_is_a_new_review(team: Team) -> None:

@@ -80,12 +80,20 @@ def test_lines_of_the_same_words_are_drawn_together_without_comparing_each_with_
 
 class TestMany:
     def test_the_first_are_shown_and_the_others_counted(self, reviewed: Callable[..., Review]) -> None:
-        (one,) = reviewed(text_of("unknown names", 80)).files
+        settings = {"spotline.yaml": "rules: {sets-not-read: skip}\n"}
+        (one,) = reviewed(text_of("unknown names", 80), settings).files
         found = [finding for finding in one.findings if finding.rule == "exercise-unknown"]
         assert len(found) == 51
         assert [finding.counted for finding in found if finding.subject == "more"] == [
             "And 30 more of this kind in this file."
         ]
+
+    def test_those_of_one_cause_are_one(self, reviewed: Callable[..., Review]) -> None:
+        (one,) = reviewed(text_of("unknown names", 80)).files
+        (lead,) = [
+            finding for finding in one.findings if finding.rule in ("sets-not-read", "exercise-unknown")
+        ]
+        assert len(lead.follows) == 80
 
     def test_what_blocks_still_does(self, reviewed: Callable[..., Review]) -> None:
         """The one that stands for the others is as serious as the worst of them."""
