@@ -13,6 +13,9 @@ from spotline.tests.mutants import ROOT, git
 FOLDER = ROOT / ".mutation_cache"
 KEPT = FOLDER / "traces"
 
+ROWS = {"tests/rules/test_told.py": "tests/rules/told/"}
+"""By file of tests the folder with what its tests are made of: no other leans on it."""
+
 Place = tuple[str, int]
 """A module, and a line in it."""
 
@@ -50,7 +53,7 @@ class Traces:
         if KEPT.exists():
             project, kept = pickle.loads(KEPT.read_bytes())
             if project == self.project:
-                self.files = {name: file for name, file in kept.items() if file.was == state_of([name])}
+                self.files = {name: file for name, file in kept.items() if file.was == state_of(parts(name))}
 
     def missing(self, tests: Iterable[str]) -> list[str]:
         """Those of the tests, by name, that have no trace."""
@@ -61,7 +64,7 @@ class Traces:
         """Takes in new traces, and keeps all for the next run."""
         for name, trace in found.items():
             path, _, test = name.partition("::")
-            self.files.setdefault(path, FileTraces(state_of([path]))).add(test, trace)
+            self.files.setdefault(path, FileTraces(state_of(parts(path)))).add(test, trace)
         FOLDER.mkdir(exist_ok=True)
         KEPT.write_bytes(pickle.dumps((self.project, self.files)))
 
@@ -93,8 +96,14 @@ def files() -> list[str]:
 
 
 def is_test(path: str) -> bool:
-    """Whether a file holds tests, or tries mutants: what other tests do not lean on."""
-    return path.startswith("tests/") and Path(path).name.startswith(("test_", "mutation"))
+    """Whether a file holds tests or their rows, or tries mutants: what other tests do not lean on."""
+    is_code = path.startswith("tests/") and Path(path).name.startswith(("test_", "mutation"))
+    return is_code or path.startswith(tuple(ROWS.values()))
+
+
+def parts(test: str) -> list[str]:
+    """A file of tests, and the files that its tests are made of."""
+    return [test, *(path for path in files() if test in ROWS and path.startswith(ROWS[test]))]
 
 
 def state_of(paths: Iterable[str]) -> str:
