@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from datetime import timedelta
+from math import ceil
 
 from ..lint.body.catalogue import LEVELS, rarity
 from ..lint.engine.limits import Condition, Option
@@ -13,7 +14,18 @@ from ..lint.model.naming import line_name
 from ..lint.wording.words import first_of, listed, with_article
 from .files_words import of_athlete, of_programme, plans_review
 from .offers import adding_key, in_one_edit, writing
-from .shared import also, beginning, capital, each_line, in_test, named_at, names_of, notes_on, with_the
+from .shared import (
+    also,
+    beginning,
+    capital,
+    each_line,
+    in_test,
+    named_at,
+    names_of,
+    notes_on,
+    repetitions_of_a_set,
+    with_the,
+)
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -76,16 +88,16 @@ def failure_without_spotter(ledger: Ledger, limits: Limits) -> Iterator[DraftFin
         if _can_pin(entry) and entry.to_failure and not said(_words_on(entry, ledger)) and not _leaves(entry)
     )
     if unsaid:
+        less = [entry for entry in unsaid if not _finds_a_best(entry)]
         worked_out = f" ({words})" if (words := unsaid[0].worked_out_in_words) else ""
         yield found(
             named_at(unsaid[0]),
             f"{capital(first_of(names_of(unsaid)))} {_how_hard(unsaid)}{worked_out} with no spotter or"
             " safety bars noted.",
             wanted="a way out of a failed lift",
-            change="Note the spotters, pins or safety bars"
-            f"{'' if all(map(_finds_a_best, unsaid)) else ', or leave 1 in reserve'}.",
+            change=f"Note the spotters, pins or safety bars{', or leave 1 in reserve' if less else ''}.",
             where=line_name(unsaid[0].prescription),
-            edits=in_one_edit("leave 1 in reserve", map(_leaving_one, unsaid)),
+            edits=in_one_edit("leave 1 in reserve", map(_leaving_one, less)),
             related=tuple(also(unsaid[1:], "here too")),
         )
 
@@ -130,11 +142,8 @@ def _how_hard(entries: list[SetGroup]) -> str:
 
 
 def _is_single(entry: SetGroup) -> bool:
-    reps, load = entry.work.reps, entry.work.load
-    if reps is None:
-        return load is not None and load.kind == "rm" and load.span is not None and load.span.high == 1
-    done = reps.a_set()
-    return not reps.open_last and done is not None and done.high == 1
+    reps, done = entry.work.reps, repetitions_of_a_set(entry.work)
+    return done is not None and done.high == 1 and not (reps and reps.open_last)
 
 
 def _finds_a_best(entry: SetGroup) -> bool:
@@ -388,7 +397,7 @@ def rehabilitation_open(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding
             counted = f"ends on {stage.until}, but the last week begins on {last}"
         later = "a later end, within {:week}"
     elif weeks > limits.number("longest"):
-        counted = f"ends on {stage.until}, {weeks:.0f} weeks from {'the start' if starts else 'now'}"
+        counted = f"ends on {stage.until}, {ceil(weeks)} weeks from {'the start' if starts else 'now'}"
         later = "an end within {:week}"
     if counted and not plans_review(ledger):
         yield found(

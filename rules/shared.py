@@ -26,7 +26,8 @@ if TYPE_CHECKING:
     from ..lint.counting.tally import Tally, Visit
     from ..lint.counting.week import Week
     from ..lint.findings.finding import Severity
-    from ..lint.model.sessions import Prescription, Session
+    from ..lint.model.quantities import Range
+    from ..lint.model.sessions import Prescription, Session, Work
     from ..lint.text.places import Place
 
     Does = Callable[[Exercise], bool]
@@ -129,6 +130,14 @@ def with_the(adviser: str) -> str:
 def named_at(entry: SetGroup) -> Place:
     """Where the exercise is named, which for one that is swapped is the swap."""
     return entry.work.places["exercise"]
+
+
+def repetitions_of_a_set(work: Work) -> Range | None:
+    """As written, else those of its repetition maximum; None where neither says."""
+    reps = work.reps.a_set() if work.reps else None
+    if reps is None and work.load is not None and work.load.kind == "rm":
+        return work.load.span
+    return reps
 
 
 def in_test(entry: SetGroup) -> bool:
@@ -250,9 +259,9 @@ def free_day(week: Week) -> str:
     return free[0] if free else ""
 
 
-def other_day(week: Week, day: int) -> str:
-    """A day to move work to, other than a certain ``day`` of the week: with a session, else a free one."""
-    others = [number for number, _ in week.by_day() if number != day]
+def other_day(week: Week, full: Collection[int]) -> str:
+    """A day to move work to, other than the ``full`` ones of the week: with a session, else a free one."""
+    others = [number for number, _ in week.by_day() if number not in full]
     return day_name(week.programme.starts, others[0]) if others else free_day(week)
 
 
