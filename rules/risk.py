@@ -4,28 +4,16 @@ from __future__ import annotations
 
 import re
 from datetime import timedelta
-from math import ceil
 
 from ..lint.body.catalogue import LEVELS, rarity
 from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import found
 from ..lint.model.naming import line_name
-from ..lint.wording.words import first_of, listed, with_article
+from ..lint.wording.words import first_of, listed, plain, with_article
 from .files_words import of_athlete, of_programme, plans_review
 from .offers import adding_key, in_one_edit, writing
-from .shared import (
-    also,
-    beginning,
-    capital,
-    each_line,
-    in_test,
-    named_at,
-    names_of,
-    notes_on,
-    repetitions_of_a_set,
-    with_the,
-)
+from .shared import also, beginning, capital, each_line, in_test, named_at, names_of, notes_on, with_the
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -142,8 +130,11 @@ def _how_hard(entries: list[SetGroup]) -> str:
 
 
 def _is_single(entry: SetGroup) -> bool:
-    reps, done = entry.work.reps, repetitions_of_a_set(entry.work)
-    return done is not None and done.high == 1 and not (reps and reps.open_last)
+    reps, load = entry.work.reps, entry.work.load
+    if reps is None:
+        return load is not None and load.kind == "rm" and load.span is not None and load.span.high == 1
+    done = reps.a_set()
+    return not reps.open_last and done is not None and done.high == 1
 
 
 def _finds_a_best(entry: SetGroup) -> bool:
@@ -388,7 +379,7 @@ def rehabilitation_open(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding
     if stage is None or stage.until is None:
         return
     starts = ledger.programme.starts
-    weeks = (stage.until - (starts or ledger.today)).days / 7
+    weeks = round((stage.until - (starts or ledger.today)).days / 7, 1)
     last = starts + timedelta(weeks=len(ledger.weeks) - 1) if starts else ledger.today
     counted = ""
     if last > stage.until:
@@ -397,7 +388,7 @@ def rehabilitation_open(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding
             counted = f"ends on {stage.until}, but the last week begins on {last}"
         later = "a later end, within {:week}"
     elif weeks > limits.number("longest"):
-        counted = f"ends on {stage.until}, {ceil(weeks)} weeks from {'the start' if starts else 'now'}"
+        counted = f"ends on {stage.until}, {plain(weeks)} weeks from {'the start' if starts else 'now'}"
         later = "an end within {:week}"
     if counted and not plans_review(ledger):
         yield found(

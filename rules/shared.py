@@ -26,8 +26,7 @@ if TYPE_CHECKING:
     from ..lint.counting.tally import Tally, Visit
     from ..lint.counting.week import Week
     from ..lint.findings.finding import Severity
-    from ..lint.model.quantities import Range
-    from ..lint.model.sessions import Prescription, Session, Work
+    from ..lint.model.sessions import Prescription, Session
     from ..lint.text.places import Place
 
     Does = Callable[[Exercise], bool]
@@ -130,14 +129,6 @@ def with_the(adviser: str) -> str:
 def named_at(entry: SetGroup) -> Place:
     """Where the exercise is named, which for one that is swapped is the swap."""
     return entry.work.places["exercise"]
-
-
-def repetitions_of_a_set(work: Work) -> Range | None:
-    """As written, else those of its repetition maximum; None where neither says."""
-    reps = work.reps.a_set() if work.reps else None
-    if reps is None and work.load is not None and work.load.kind == "rm":
-        return work.load.span
-    return reps
 
 
 def in_test(entry: SetGroup) -> bool:
