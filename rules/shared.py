@@ -122,7 +122,10 @@ def bests_on_file(entry: SetGroup) -> tuple[Related, ...]:
 
 
 def with_the(adviser: str) -> str:
-    """``the physiotherapist``, or ``whoever advised it`` where no role is written."""
+    """``the physiotherapist``, ``Dr Vale``, or ``whoever advised it`` where neither role nor name is written."""
+    words = adviser.split()
+    if len(words) > 1 and all(word[0].isupper() for word in words):
+        return adviser
     return f"the {adviser}" if adviser else "whoever advised it"
 
 
