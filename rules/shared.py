@@ -122,7 +122,7 @@ def bests_on_file(entry: SetGroup) -> tuple[Related, ...]:
 
 
 def with_the(adviser: str) -> str:
-    """``the physiotherapist``, ``Dr Vale``, or ``whoever advised it`` where neither role nor name is written."""
+    """``the physiotherapist``, ``Dr Vale``, or ``whoever advised it`` where nobody is written."""
     words = adviser.split()
     if len(words) > 1 and all(word[0].isupper() for word in words):
         return adviser
