@@ -176,14 +176,14 @@ def weekly_sets_under_floor(week: Week, limits: Limits) -> Iterator[DraftFinding
             f"{indirect_sets(turn.tally, (area,), counting)}"
             f"{unless(turn.tally, areas=(area,), does='adds to them')}.",
             severity="warning" if is_priority else "note",
-            wanted=limits.words("at least {}", "least"),
+            wanted=limits.words("at least {} a week" if turn.words else "at least {}", "least"),
             change=f"{f'Add {sets_of(least - mean)} a week' if turn.words else put_on(count, least)},"
             f" or drop {term.words} from `{'priority' if is_priority else 'focus'}`.",
             where=line_name(line),
             edits=offering(*([] if turn.words else [raising(count, least)]), dropping(term.place)),
             subject=area,
             group=area,
-            amount=Amount(count.low, least),
+            amount=Amount(mean, least),
             related=counted_lines(count),
             excess=least - mean,
         )
