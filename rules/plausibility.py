@@ -90,7 +90,7 @@ def _in_other_unit(places: list[Place], unit: str) -> Offer:
 
 
 def _on_one_line(first: SetGroup, others: list[SetGroup]) -> Offer:
-    """All sets on the first line, where the others say the same."""
+    """All sets on the first line, where the others say the same in every week."""
 
     def work_out() -> Iterator[Edit]:
         from ..lint.findings.edits import in_one
@@ -98,7 +98,8 @@ def _on_one_line(first: SetGroup, others: list[SetGroup]) -> Offer:
         from ..lint.remedies.values import one_of
 
         entries = [first, *others]
-        if len({str(one.work.reps.a_set()) if one.work.reps else "" for one in entries}) == 1:
+        changes = any(len(held) > 1 for one in entries for held in one.prescription.groups[0].values())
+        if not changes and len({str(one.work.reps.a_set()) if one.work.reps else "" for one in entries}) == 1:
             sets = sum((one.sets for one in others), first.sets)
             edits = [*one_of(first.work.places.get("sets"), [str(sets)])]
             edits += [edit for one in others for edit in moves.dropped(one.prescription.place)]
