@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from ..lint.body.names import fold
+from ..lint.body.names import fold, words
 from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, Related, found
@@ -113,7 +113,7 @@ def _kind_of(entry: SetGroup, header: ProgrammeHeader) -> str:
         from ..lint.counting.endurance import endurance_named
 
         named = endurance_named(name, known)
-        return named.name if named else "" if exercise else fold(name)
+        return named.name if named else "" if exercise else " ".join(words(name))
     return exercise.name if exercise is not None and exercise.kind == "endurance" else ""
 
 
@@ -214,11 +214,7 @@ class _Ring:
     def __init__(self, entries: list[SetGroup], rest: float) -> None:
         self.entries = entries
         self.rest = rest
-        self.shares = {
-            one: one.work.sets.high * one.work.timed.high
-            for one in entries
-            if one.work.timed and one.work.sets
-        }
+        self.shares = {one: _seconds(one) for one in entries}
         self.work = sum(self.shares.values())
 
     @property
@@ -244,9 +240,14 @@ def _rounds_of(week: Week) -> dict[tuple[str, ...], _Ring]:
     return {
         name: _Ring(entries, rest)
         for name, entries in found_in.items()
-        if (rest := _rest_between(entries[0])) is not None
-        and all(one.work.sets and one.work.sets.high for one in entries)
+        if (rest := _rest_between(entries[0])) is not None and all(map(_seconds, entries))
     }
+
+
+def _seconds(entry: SetGroup) -> float:
+    """Seconds of work of a station or of intervals; 0 where no rounds are written."""
+    rounds, each = entry.work.sets, entry.work.timed
+    return rounds.high * each.high if rounds and each else 0.0
 
 
 def _rest_between(entry: SetGroup) -> float | None:
