@@ -152,13 +152,14 @@ def lacking_at(ledger: Ledger, limits: Limits) -> Iterator[tuple[str, Lacking]]:
                 continue
             implement = _lifted(entry, exercise)
             pieces = equipment.missing(exercise, listed_pieces, always, implement)
-            if pieces:
-                pieces = _not_improvised(pieces, entry, exercise, implement, listed_pieces)
-            absent = said_absent(pieces, ledger, visit) if pieces else ()
+            if not pieces:
+                continue
+            pieces = _not_improvised(pieces, entry, exercise, implement, listed_pieces)
+            absent = said_absent(pieces, ledger, visit)
             pieces = tuple(piece for piece in pieces if is_written(piece, entry))
             pieces = absent or not_noted(not_small(pieces, listed_pieces), ledger, visit)
             if pieces and not (
-                _can_be_had(pieces, entry, exercise, listed_pieces, always)
+                _can_be_had(entry, exercise, listed_pieces, always)
                 or _may_be_meant(pieces, entry, listed_pieces)
                 or _has_another_form(pieces, entry, exercise, listed_pieces, always)
             ):
@@ -243,27 +244,15 @@ def _not_improvised(
     return tuple(piece for piece in pieces if not serves(piece, exercise, texts))
 
 
-def _can_be_had(
-    pieces: tuple[str, ...],
-    entry: SetGroup,
-    exercise: Exercise,
-    items: Collection[str],
-    always: Collection[str],
-) -> bool:
-    """Whether an alternative that is named, or another form that the name allows, takes what is there.
-
-    A leg extension or a pulldown is called like its machine, which may well be meant.
-    """
+def _can_be_had(entry: SetGroup, exercise: Exercise, items: Collection[str], always: Collection[str]) -> bool:
+    """Whether an alternative that is named, what a note says instead, or an ankle weight is there."""
     from ..lint.body.other_forms import is_noted, with_ankle_weights
 
-    note = entry.prescription.note
-    if (
+    return (
         _another_will_do(entry, items, always)
-        or is_noted(exercise, entry.name, note, items, always)
+        or is_noted(exercise, entry.name, entry.prescription.note, items, always)
         or with_ankle_weights(exercise, _most(entry), items)
-    ):
-        return True
-    return exercise.implement != "machine" and _has_another_form(pieces, entry, exercise, items, always)
+    )
 
 
 def _has_another_form(
