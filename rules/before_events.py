@@ -220,14 +220,14 @@ def _how_long_before(entry: SetGroup) -> str:
 
 
 def _is_of(entry: SetGroup, lift: Exercise) -> bool:
-    return entry.exercise is not None and (entry.exercise is lift or entry.exercise.is_close_to(lift))
+    return entry.exercise is not None and entry.exercise.is_close_to(lift)
 
 
 def _lifts_of(ledger: Ledger, event: Event, day: Tally | None) -> list[Exercise]:
     """The lifts that an event is about: those of its day, else those in its name; none where neither says."""
     held = [entry.exercise for _, entry in day.entries() if entry.exercise and entry.is_done] if day else []
     names = re.split(r"\W+(?:and|or|,)?\W*", event.name)
-    return held or [lift for name in names if name and (lift := ledger.known.exercise(name)) is not None]
+    return held or [lift for name in names if (lift := ledger.known.exercise(name)) is not None]
 
 
 def _is_near_maximal(entry: SetGroup, limits: Limits) -> bool:
