@@ -56,10 +56,10 @@ def times_clash(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     for first, second in combinations(sorted(_hours(week), key=lambda one: one.key), 2):
         if first.day != second.day or first.what is second.what or not second.begins_within(first):
             continue
-        both = not first.minutes and not second.minutes
+        both = first.minutes is None and second.minutes is None
         if both and (first.is_measuring or second.is_measuring):
             continue
-        later = first if second.minutes and not first.minutes else second
+        later = first if first.minutes is None and second.minutes is not None else second
         other = first if later is second else second
         yield found(
             later.what.place,
@@ -75,7 +75,9 @@ def times_clash(week: Week, limits: Limits) -> Iterator[DraftFinding]:
 
 
 class _Hour:
-    """A session or an activity on a day of the week, with its hour and, of an activity, its minutes.
+    """A session or an activity on a day of the week, with its hour.
+
+    ``minutes`` are those of an activity, 0 where they are not known; of a session they are None.
 
     ``is_measuring`` says that a session holds nothing but tests and the athlete's own choice.
     """
@@ -85,7 +87,7 @@ class _Hour:
         day: int,
         hour: float,
         what: Session | Activity,
-        minutes: float = 0.0,
+        minutes: float | None = None,
         *,
         is_measuring: bool = False,
     ) -> None:
@@ -104,12 +106,12 @@ class _Hour:
 
     def begins_within(self, earlier: _Hour) -> bool:
         """Whether it begins before an earlier one ends; of a session nothing but its beginning is known."""
-        return self.hour < earlier.hour + earlier.minutes / 60 or self.hour == earlier.hour
+        return self.hour < earlier.hour + (earlier.minutes or 0.0) / 60 or self.hour == earlier.hour
 
 
 def _hours(week: Week) -> Iterator[_Hour]:
     for visit in week.visits:
-        if visit.day and visit.hour is not None and any(entry.is_done for entry in visit.own):
+        if visit.hour is not None and any(entry.is_done for entry in visit.own):
             lines = [entry.prescription for entry in visit.own]
             measuring = all(line.test or line.kind == "own choice" for line in lines)
             yield _Hour(visit.day, visit.hour, visit.session, is_measuring=measuring)
