@@ -154,15 +154,18 @@ def stepped(
     if round(now - was - max(by_share, kilograms), 6) <= 0:
         return Step(before, up, most, "")
     if by_share < kilograms:
-        allowed = f"{plain(kilograms)} kg"
-        each = "{:kg}" if pieces == 1 else "{:kg} for each one held"
-        return Step(before, up, most, _wanted(allowed, limits, (each, smallest)))
+        return Step(before, up, most, _wanted(f"{plain(kilograms)} kg", limits, of_pieces(smallest, pieces)))
     of: list[tuple[str, Named]] = [("{:%}", "step")]
     if weeks > 1:
         of.append(("{:week}", "weeks at a load"))
     if harder:
         of.append(("{:%} for each repetition fewer", "a repetition"))
     return Step(before, up, most, _wanted(f"{plain(share)} %", limits, *of))
+
+
+def of_pieces(smallest: Named, pieces: float) -> tuple[str, Named]:
+    """How the limit for a step in kg is said of so many things held."""
+    return "{:kg}" if pieces == 1 else "{:kg} for each one held", smallest
 
 
 def _wanted(allowed: str, limits: Limits, *of: tuple[str, Named]) -> str:

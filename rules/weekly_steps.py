@@ -20,6 +20,7 @@ from .load_steps import (
     is_light,
     load_in_words,
     middle_repetitions,
+    of_pieces,
     smallest_of_implement,
     step_between,
     stepped,
@@ -148,7 +149,7 @@ def _large_steps(weeks: tuple[Week, ...], limits: Limits) -> list[_Large]:
             known = earlier.setdefault(name, {})
             so_far = dict(known)  # what went up within the week went up in steps, too
             for entry in entries:
-                variant = known[entry] if entry in known else variant_of(entry)
+                variant = variant_of(entry)
                 is_new = known and entry not in known and name not in slips
                 if is_new and entry.measured and not is_test(entry):
                     alike = [one for one, other in so_far.items() if other == variant]
@@ -364,9 +365,13 @@ def _stated_step(stated: Progression, entry: SetGroup, limits: Limits) -> Step |
     if added.kind != "mass" or not base:
         return None
     smallest, pieces = smallest_of_implement(entry, limits), load_in_words(entry.work).pieces
-    most = max(base * share / 100, limits.number(smallest) * pieces)
-    up, allowed = (100 * kilograms / base for kilograms in (added.span.low, most))
-    return Step(entry, up, allowed, wanted) if added.span.low > most else None
+    most, kilograms = base * share / 100, limits.number(smallest) * pieces
+    if kilograms > most:
+        most, allowed = kilograms, f"at most {plain(kilograms)} kg at a time"
+        wanted = limits.worked_out(allowed, of_pieces(smallest, pieces))
+    return (
+        Step(entry, 100 * added.span.low / base, 100 * most / base, wanted) if added.span.low > most else None
+    )
 
 
 def _kilograms(entry: SetGroup) -> float:
