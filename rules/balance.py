@@ -131,8 +131,8 @@ def _judged(week: Week, ledger: Ledger, pair: Pair, limits: Limits) -> Iterator[
         return
     ratio = more.middle / less.middle
     limit, bound = ("near", "{:ratios}") if pair.serious else ("far", "at most {:times as many} on one side")
-    most, allowed = limits.number(limit), limit_of(week, ledger, pair, limits)
-    if allowed is None or ratio <= allowed:
+    most = limits.number(limit)
+    if ratio <= most:
         return
     if not (week.means(weak.area) and week.means(strong.area)) or turn.tally.could_hold(weak.trained_by):
         return
@@ -146,7 +146,11 @@ def _judged(week: Week, ledger: Ledger, pair: Pair, limits: Limits) -> Iterator[
         return
     if _is_meant(week, more, less):
         return
-    serious: Severity = "warning" if pair.serious and ratio > limits.number("surely") else "note"
+    allowed = limit_of(week, ledger, pair, limits)
+    if allowed is None or ratio <= allowed:
+        return
+    built = week.builds(weak.area) or week.builds(strong.area)
+    serious: Severity = "warning" if built and pair.serious and ratio > limits.number("surely") else "note"
     line = more.lines()[0][0]
     yield found(
         line.place,

@@ -91,8 +91,8 @@ def deload_without_cut(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]
     is_novice = ledger.header.level == "novice"
     volume = "volume of novices" if is_novice else "volume"
     cut = limits.number("volume of novices") if is_novice else limits.number("volume")
+    uncut = list(_uncut(ledger, limits, cut))
     told = {number for one in heavier for number in one.weeks}
-    uncut = [one for one in _uncut(ledger, limits, cut) if one[2].number not in told]
     yield from _copied(ledger, {*told, *(week.number for _, _, week, _ in uncut)})
     if not uncut:
         return

@@ -108,9 +108,7 @@ def standing_out(week: Week, count: Callable[[Week], Count], most: float) -> Set
     near = min(lower, key=lambda one: abs(one.number - week.number))
     before, now = count(near).by_line(), count(week).by_line()
     grown = {line: sets.high - before.get(line, NOTHING).high for line, sets in now.items()}
-    line = max(grown, key=lambda one: grown[one], default=None)
-    if line is None or grown[line] <= 0:
-        return None
+    line = max(grown, key=lambda one: grown[one])
     own = [part for part in count(week).parts if part.entry.prescription is line]
     return max(own, key=lambda part: part.sets.high).entry
 

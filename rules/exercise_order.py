@@ -253,13 +253,13 @@ def _late(visit: Visit, late: list[tuple[SetGroup, dict[SetGroup, list[str]]]]) 
     """What is said of a session's compounds, each with the small exercises before it and what they tire."""
     (entry, _), *others = late
     before = list(dict.fromkeys(one for _, shared in late for one in shared))
-    names = list(dict.fromkeys(one.name for one in before))
+    names = first_of(list(dict.fromkeys(one.name for one in before)))
     tired = dict.fromkeys(group for _, shared in late for groups in shared.values() for group in groups)
     also = f" and {len(others)} more" if others else ""
     return found(
         entry.prescription.place,
-        f"{entry.name} at {_repetitions(entry)}{also} {'come' if also else 'comes'} after {first_of(names)},"
-        f" which {'tire' if len(names) > 1 else 'tires'} the {first_of(list(tired))}.",
+        f"{entry.name} at {_repetitions(entry)}{also} {'come' if also else 'comes'} after {names},"
+        f" which {'tire' if len(before) > 1 else 'tires'} the {first_of(list(tired))}.",
         wanted="compound lifts first",
         change=f"Put {'them' if also else 'it'} first, or write `pre-exhaustion` in a `note`.",
         where=line_name(entry.prescription),

@@ -88,7 +88,7 @@ def _is_loaded(entry: SetGroup) -> bool:
     """Whether something is lifted with the body, or moved by it."""
     load = entry.work.load
     if load is not None and load.kind == "bodyweight":
-        return any(one.low > 0 for one in load.values)
+        return all(one.low > 0 for one in load.values) and bool(load.values)
     return load is not None or entry.implement not in ("bodyweight", "none", "band")
 
 
@@ -97,8 +97,8 @@ def says_that_it_may(
     restriction: Restriction,
     member: Member | None,
     *,
-    is_measured: bool,
-    is_of_the_back: bool,
+    is_measured: bool = False,
+    is_of_the_back: bool = False,
 ) -> bool:
     """Whether what is noted on a line is the coach's answer to a restriction, or the line is what was agreed,
     by the words of both. ``is_measured`` says that its degrees were held against the restriction,
@@ -139,7 +139,7 @@ def _noted(entry: SetGroup, member: Member | None) -> Iterator[str]:
     if line.paired:
         yield line.paired.note
     for one in member.adjustments if member else ():
-        if fold(one.swap.words if one.swap else one.exercise.words) == fold(entry.name):
+        if one.note and fold(one.swap.words if one.swap else one.exercise.words) == fold(entry.name):
             yield one.note
 
 

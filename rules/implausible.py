@@ -7,7 +7,7 @@ from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, Related, found
 from ..lint.model.naming import line_name
 from ..lint.model.quantities import Range
-from ..lint.wording.words import counted_noun, plain
+from ..lint.wording.words import plain
 from .shared import in_words
 
 TYPE_CHECKING = False
@@ -68,12 +68,9 @@ def number_implausible(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding
     if work.sets is not None and work.sets.high > limits.number("most sets"):
         yield from _too_many_sets(entry, work.sets, limits)
     reps = work.reps.a_set() if work.reps else None
-    times = JUMPED if _is_jumped(entry) else 1
-    many = times * limits.number("most repetitions")
-    if reps and reps.high > many:
-        most = limits.worked_out(
-            f"at most {counted_noun(many, 'repetition')}", ("{:repetition} of a lift", "most repetitions")
-        )
+    many = limits.number("most repetitions")
+    if reps and reps.high > many and reps.high > many * (JUMPED if _is_jumped(entry) else 1):
+        most = limits.words("at most {:repetition}", "most repetitions")
         amount = Amount(reps.high, many, "repetitions")
         yield _slip(entry, "reps", f"{reps} repetitions in one set.", most, amount)
     if work.rest:

@@ -45,7 +45,7 @@ def not_noted(pieces: tuple[str, ...], ledger: Ledger, visit: Visit) -> tuple[st
     if not pieces:
         return ()
     notes = _notes(ledger, visit)
-    parts = [part.strip() for note in notes for part in re.split(_CLAUSE, note) if part.strip()]
+    parts = [part.strip() for note in notes for part in re.split(_CLAUSE, note)]
     there = [part for part in parts if not re.search(_ABSENT, part)]
     if any(map(_says_everything, there)) or any(re.search(_HAS_ALL, note) for note in notes):
         return ()

@@ -178,13 +178,14 @@ def _said_of(entry: SetGroup) -> tuple[float, float] | None:
 
 def _loaded(ledger: Ledger, one: _Against) -> DraftFinding:
     loading, sure, restriction = one.loading, one.sure, one.restrictions[0]
-    instead = _instead(ledger, one) if sure else ""  # another exercise strains as much
+    instead = _instead(ledger, one)
     first, *others = loading
     subjects = listed([f"`{each.subject.words}`" for each in one.restrictions])
     adviser = with_the(restriction.adviser)
     names = names_of(loading)
-    areas = "protected areas" if one.restrictions[1:] else "a protected area"
-    verb, protected = ("load", areas) if restriction.kind == "area" else ("involve", "to be avoided")
+    verb, protected = (
+        ("load", "a protected area") if restriction.kind == "area" else ("involve", "to be avoided")
+    )
     verb = f"{verb}{'s' if len(names) == 1 else ''}" if sure else f"may {verb}"
     return found(
         named_at(first),

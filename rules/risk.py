@@ -10,7 +10,7 @@ from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import found
 from ..lint.model.naming import line_name
-from ..lint.wording.words import first_of, listed, plain, with_article
+from ..lint.wording.words import first_of, listed, with_article
 from .files_words import of_athlete, of_programme, plans_review
 from .offers import adding_key, in_one_edit, writing
 from .shared import also, beginning, capital, each_line, in_test, named_at, names_of, notes_on, with_the
@@ -76,16 +76,16 @@ def failure_without_spotter(ledger: Ledger, limits: Limits) -> Iterator[DraftFin
         if _can_pin(entry) and entry.to_failure and not said(_words_on(entry, ledger)) and not _leaves(entry)
     )
     if unsaid:
-        less = [entry for entry in unsaid if not _finds_a_best(entry)]
         worked_out = f" ({words})" if (words := unsaid[0].worked_out_in_words) else ""
         yield found(
             named_at(unsaid[0]),
             f"{capital(first_of(names_of(unsaid)))} {_how_hard(unsaid)}{worked_out} with no spotter or"
             " safety bars noted.",
             wanted="a way out of a failed lift",
-            change=f"Note the spotters, pins or safety bars{', or leave 1 in reserve' if less else ''}.",
+            change="Note the spotters, pins or safety bars"
+            f"{'' if all(map(_finds_a_best, unsaid)) else ', or leave 1 in reserve'}.",
             where=line_name(unsaid[0].prescription),
-            edits=in_one_edit("leave 1 in reserve", map(_leaving_one, less)),
+            edits=in_one_edit("leave 1 in reserve", map(_leaving_one, unsaid)),
             related=tuple(also(unsaid[1:], "here too")),
         )
 
@@ -379,7 +379,7 @@ def rehabilitation_open(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding
     if stage is None or stage.until is None:
         return
     starts = ledger.programme.starts
-    weeks = round((stage.until - (starts or ledger.today)).days / 7, 1)
+    weeks = (stage.until - (starts or ledger.today)).days / 7
     last = starts + timedelta(weeks=len(ledger.weeks) - 1) if starts else ledger.today
     counted = ""
     if last > stage.until:
@@ -388,7 +388,7 @@ def rehabilitation_open(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding
             counted = f"ends on {stage.until}, but the last week begins on {last}"
         later = "a later end, within {:week}"
     elif weeks > limits.number("longest"):
-        counted = f"ends on {stage.until}, {plain(weeks)} weeks from {'the start' if starts else 'now'}"
+        counted = f"ends on {stage.until}, {weeks:.0f} weeks from {'the start' if starts else 'now'}"
         later = "an end within {:week}"
     if counted and not plans_review(ledger):
         yield found(

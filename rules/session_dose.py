@@ -17,7 +17,7 @@ from .shared import are_apart, other_day, taken_off
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Collection, Iterable, Iterator
+    from collections.abc import Iterable, Iterator
 
     from ..lint.body.catalogue import Exercise
     from ..lint.counting.counts import Count
@@ -91,7 +91,7 @@ def session_sets_for_muscle_high(week: Week, limits: Limits) -> Iterator[DraftFi
             line.place,
             f"{worst.words()} {_at_once(day)}.",
             wanted=limits.words(f"at most {{}} a {'session' if len(day.visits) == 1 else 'day'}", "most"),
-            change=_less(week, {each.visits[0].day for each, _ in over}, worst.count, most),
+            change=_less(week, day.visits[0], worst.count, most),
             where=line_name(line),
             edits=cutting(worst.count, most),
             subject=group,
@@ -208,9 +208,9 @@ def _is_full(tally: Tally, most: float) -> bool:
     return any(sum([one.sets.high for one in groups]) > most for groups in tally.lifts().values())
 
 
-def _less(week: Week, full: Collection[int], count: Count, most: float) -> str:
-    """What to do with sets too many: take them off, or move them to a day that is not ``full`` too."""
-    day, sets = other_day(week, full), sets_of(ceil(count.high - most))
+def _less(week: Week, visit: Visit, count: Count, most: float) -> str:
+    """What to do with sets too many: take them off, or move them to a day that there is."""
+    day, sets = other_day(week, visit.day), sets_of(ceil(count.high - most))
     return f"{taken_off(count, most, placed=False)}{f', or move {sets} to {day}' if day else ''}."
 
 
@@ -381,6 +381,8 @@ def day_too_long(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     if has is None:
         return
     for day, visits in week.by_day():
+        if len(visits) < 2:
+            continue
         takes = [visit.minutes.low if visit.minutes else visit.time().total.low / SECONDS for visit in visits]
         if sum(takes) <= ROOM * has or max(takes) > has or are_apart(visits):
             continue

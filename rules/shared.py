@@ -122,10 +122,7 @@ def bests_on_file(entry: SetGroup) -> tuple[Related, ...]:
 
 
 def with_the(adviser: str) -> str:
-    """``the physiotherapist``, ``Dr Vale``, or ``whoever advised it`` where nobody is written."""
-    words = adviser.split()
-    if len(words) > 1 and all(word[0].isupper() for word in words):
-        return adviser
+    """``the physiotherapist``, or ``whoever advised it`` where no role is written."""
     return f"the {adviser}" if adviser else "whoever advised it"
 
 
@@ -253,9 +250,9 @@ def free_day(week: Week) -> str:
     return free[0] if free else ""
 
 
-def other_day(week: Week, full: Collection[int]) -> str:
-    """A day to move work to, other than the ``full`` ones of the week: with a session, else a free one."""
-    others = [number for number, _ in week.by_day() if number not in full]
+def other_day(week: Week, day: int) -> str:
+    """A day to move work to, other than a certain ``day`` of the week: with a session, else a free one."""
+    others = [number for number, _ in week.by_day() if number != day]
     return day_name(week.programme.starts, others[0]) if others else free_day(week)
 
 

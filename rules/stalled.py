@@ -120,7 +120,9 @@ def nothing_changes(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
 def _loaded(weeks: Sequence[Week]) -> int:
     """How many lifts have a load that is more than the body."""
     entries = (entry for week in weeks for _, entry in week.entries())
-    return len({one.name for one in entries if one.work.load is not None and not _is_body(one.work.load)})
+    return len(
+        {one.name for one in entries if one.work.load is not None and one.work.load.kind != "bodyweight"}
+    )
 
 
 def _moves_elsewhere(run: _Unchanged, weeks: Sequence[Week]) -> bool:
@@ -167,7 +169,7 @@ def _is_fixed(entry: SetGroup, moves: tuple[str, ...]) -> bool:
     load, reps = work.load, work.reps
     if load is None or _is_open(load) or line.progression is not None:
         return False
-    if _is_body(load):
+    if load.kind in ("bodyweight", "share") and not load.added:
         return False
     if any(value.low != value.high for value in load.values):
         return False
@@ -182,13 +184,6 @@ ELSEWHERE = (
     "when easy", "feels easy", "too easy", "each time", "every time", "log", "logbook", "build",
 )  # fmt: skip
 """The same in other words and languages (common practice, no source)."""
-
-
-def _is_body(load: Load) -> bool:
-    """Whether a load is no more than the body, or a share of it."""
-    if load.kind == "share":
-        return not load.added
-    return load.kind == "bodyweight" and all(one.high <= 0 for one in load.values)
 
 
 def _is_open(load: Load) -> bool:
@@ -273,7 +268,7 @@ def progression_never_reached(ledger: Ledger, limits: Limits) -> Iterator[DraftF
             f"{exercise_name(line)}: {counted}.",
             wanted="a step within reach",
             change=change,
-            edits=_ranged(entries) if change == RANGE else (),
+            edits=_ranged(entries) if "5-8" in change else (),
             where=line_name(line),
         )
 
@@ -327,10 +322,7 @@ def _never_at_the_top(entries: Sequence[SetGroup]) -> tuple[str, str] | None:
         spans = [*(reps.sets if reps else ()), entry.work.hold, entry.work.distance]
         if any(span is not None and span.low != span.high for span in spans):
             return None
-    counted = any(one.work.reps for one in entries)
-    fault = "the next step waits for the top of a range, and there is none"
-    return fault, RANGE if counted else "Write a range of time or distance, or another `when`."
-
-
-RANGE = "Write a range, such as `reps: 5-8`, or another `when`."
-"""What to do where the repetitions are one number."""
+    return (
+        "the next step waits for the top of a range, and there is none",
+        "Write a range, such as `reps: 5-8`, or another `when`.",
+    )

@@ -95,12 +95,11 @@ def what_to_write(name: str, suggested: Suggestions) -> str:
         return f"Write a line for each: {listed(suggested.names)}."
     if suggested.slip:
         return did_you_mean(suggested.names)
-    asked = did_you_mean(suggested.names)
-    if shortened(name) != name:  # too long to be taught
-        return asked or "Write its usual name."
-    key = name if re.fullmatch(_PLAIN, name) else "'" + name.replace("'", "''") + "'"
+    shown = shortened(name)
+    key = shown if re.fullmatch(_PLAIN, shown) else "'" + shown.replace("'", "''") + "'"
     meant = suggested.names[0] if suggested.names else "EXERCISE"
     taught = f"teach it: `our names: {{{key}: {meant}}}`."
+    asked = did_you_mean(suggested.names)
     return f"{asked} Or {taught}" if asked else f"Write its usual name, or {taught}"
 
 

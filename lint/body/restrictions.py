@@ -266,6 +266,8 @@ def _movement(phrase: Sequence[str], known: Known) -> tuple[Trait, ...]:
 
 def _part(phrase: Sequence[str]) -> tuple[Trait, ...]:
     """A part of the body, or one side of it."""
+    if list(phrase) == ["to"]:  # no toe
+        return ()
     if len(phrase) > 2 and phrase[1] == "of" and phrase[0] in SIDES_OF_A_PART:
         whole = catalogue.area(" ".join(phrase))
         return (("trains", " ".join(phrase)),) if whole else _part(phrase[2:])
@@ -305,9 +307,9 @@ def _stems(phrase: Sequence[str]) -> list[str]:
 
 def _stem(word: str) -> str:
     if word.endswith("ying") and len(word) == 5:
-        return word[:1] + "ie"
+        return word[:1] + "i"
     if word.endswith("ing") and len(word) > 5:
         word = word[:-3]
         if len(word) > 2 and word[-1] == word[-2] and word[-1] in "bgmnpt":
             word = word[:-1]
-    return word.rstrip("e") if len(word) > 3 else word
+    return word.rstrip("e")

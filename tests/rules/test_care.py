@@ -918,7 +918,7 @@ class TestRehabilitationOpen:
             ("2026-01-05", ""),
             ("2026-01-06", ""),
             ("2026-07-06", ""),  # 26 weeks from 5 January
-            ("2026-07-07", "The stage ends on 2026-07-07, 26.1 weeks from now."),
+            ("2026-07-07", "The stage ends on 2026-07-07, 26 weeks from now."),
             ("2027-01-04", "The stage ends on 2027-01-04, 52 weeks from now."),
         ],
     )
@@ -934,7 +934,7 @@ class TestRehabilitationOpen:
         until = date(2026, 2, 2) + timedelta(days=days)
         found = findings(self.text(week, str(until), "starts: 2026-02-02"), self.RULE)
         assert [one.counted for one in found] == [
-            f"The stage ends on {until}, 26.1 weeks from the start."
+            f"The stage ends on {until}, 26 weeks from the start."
         ] * said
 
     @pytest.mark.parametrize(("until", "said"), [("2026-02-02", 0), ("2026-02-03", 1)])
