@@ -132,7 +132,7 @@ class _Odd:
         self.values = was, now, then = values
         self.direction = "up" if now > max(was, then) else "down"
         slip = slip_in(self.before, self.entry, after) if what == "load" else None
-        self.meant = slip[0] if slip else _a_digit_too_many(values) if what == "reps" else None
+        self.meant = slip[0] if slip else _a_digit_too_many(self.entry, values) if what == "reps" else None
 
     def notes(self) -> tuple[str, ...]:
         line = self.entry.prescription
@@ -201,11 +201,11 @@ MUCH, NEAR = 1.5, 2
 how near to those weeks what was meant must be (common practice, no source)."""
 
 
-def _a_digit_too_many(values: tuple[float, float, float]) -> float | None:
-    """The repetitions that were meant where a digit slipped in, 18 for 8; None where none did."""
+def _a_digit_too_many(entry: SetGroup, values: tuple[float, float, float]) -> float | None:
+    """The repetitions that were meant where a digit slipped in, 18 for 8; None where none did, as in a range."""
     was, now, then = values
-    digits = str(int(now))
-    if now < max(was, then) * MUCH or len(digits) < 2 or now != int(now):
+    digits = in_words_of(entry, "reps")
+    if now < max(was, then) * MUCH or len(digits) < 2 or not digits.isdigit():
         return None
     found = {int(digits[:at] + digits[at + 1 :]) for at in range(len(digits))}
     near = [one for one in found if min(was, then) - NEAR <= one <= max(was, then) + NEAR]
