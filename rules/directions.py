@@ -126,7 +126,7 @@ def pull_or_push_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator
     missing = [direction for direction in missing if can_be_had(direction, week, ledger)]
     if missing:
         wanted = {one: serves(one) for one in missing}
-        open_still = unless(block, missing, does=f"{'is' if len(missing) == 1 else 'are'} one")
+        open_still = unless(block, missing, does="is one")
         yield found(
             where_to_add(upper),
             f"{sets_of(str(upper))} of presses and pulls{turn.words or ' a week'};"

@@ -197,14 +197,14 @@ class Subject:
             _Time(7 * (week.number - 1) + visit.day, visit.hour, week, visit.session)
             for week in self.ledger.weeks
             for visit in week.visits
-            if visit.day and (self.sets(visit, hard=False) or (self.is_own and self._says(visit.session)))
+            if visit.day and (self._says(visit.session) or self.sets(visit, hard=False))
         ]
         times += [
             _Time(day, activity.hour(week.in_block, (day - 1) % 7 + 1), week, activity)
             for day, week, activity in self.ledger.activities()
             if self.does(activity)
         ]
-        return sorted(times, key=lambda one: (one.day, one.hour or 0.0))
+        return sorted(times, key=lambda one: one.at)
 
 
 class _Time:
@@ -216,11 +216,17 @@ class _Time:
         self.week = week
         self.what = what
 
+    @property
+    def at(self) -> tuple[int, float]:
+        """Its place in time; without an hour before all of its day."""
+        return self.day, self.hour or 0.0
+
     def hours_to(self, later: _Time) -> float:
         """The hours from its beginning to that of another."""
         days = HOURS_A_DAY * (later.day - self.day)
-        known = self.hour is not None and later.hour is not None
-        return days + ((later.hour or 0.0) - (self.hour or 0.0) if known else 0.0)
+        if self.hour is None or later.hour is None:
+            return days
+        return days + later.hour - self.hour
 
     def on(self, ledger: Ledger) -> str:
         """``Upper on Monday``."""
@@ -265,7 +271,7 @@ def _told(
         change=_change(demand, change),
         where=where,
         subject=demand.words,
-        group=demand.subjects[0].words if len(demand.subjects) == 1 else "",
+        group=demand.subjects[0].words,
         related=counted_lines(count) if lines else (Related(demand.place, "asked here"),),
         weeks=(week.number,),
         excess=excess,
@@ -331,7 +337,7 @@ def _spacing(ledger: Ledger, demand: Demand, subjects: list[Subject]) -> Iterato
         if not near or not demand.holds_in(after.week.number):
             continue
         wanted = f"at least {plain(least)} h" if demand.form == HOURS else "never two days running"
-        apart = f", {plain(hours)} h apart" if demand.form == HOURS else ""
+        apart = f", {plain(hours)} h apart" if demand.form == HOURS and hours else ""
         yield found(
             after.what.place,
             f"{before.on(ledger)} and {after.on(ledger)}{apart}.",
@@ -356,7 +362,7 @@ def _neighbours(first: list[_Time], second: list[_Time]) -> Iterator[tuple[_Time
         for before in one:
             for after in others:
                 is_same = before.what is after.what and before.day == after.day
-                if not is_same and (before.day, before.hour or 0) <= (after.day, after.hour or 0):
+                if not is_same and before.at <= after.at:
                     both = frozenset({(before.day, before.what), (after.day, after.what)})
                     pairs.setdefault(both, (before, after))
                     break

@@ -159,8 +159,9 @@ def _one_slot(weeks: tuple[Week, ...], limits: Limits) -> dict[str, list[tuple[s
         if not enough or len(fullest.days()) < limits.number("least days"):
             continue
         slots = {part.entry.slot for count in counts for part in count.parts}
-        if len(slots) == 1 and slots <= found.keys():
-            found[slots.pop()].append((group, fullest))
+        for slot, narrow in found.items():
+            if slots == {slot}:
+                narrow.append((group, fullest))
     return found
 
 
@@ -349,7 +350,7 @@ def sets_against_reps(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding]
     reps = len(work.reps.sets) if work.reps and work.reps.each_set else 0
     loads = len(work.load.values) if work.load and len(work.load.values) > 1 else 0
     sets = work.sets
-    if sets is None or not sets.high or not (reps or loads):
+    if sets is None or not sets.high:
         return
     written = [(key, number) for key, number in (("reps", reps), ("load", loads)) if number]
     wrong = [(key, number) for key, number in written if not sets.low <= number <= sets.high]
