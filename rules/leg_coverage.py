@@ -86,7 +86,7 @@ def knee_flexion_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator
     if curls.is_spared:
         return
     missing, wanted = "no knee flexion", _wanted(part)
-    both = not hinges and _lacks_hinge(week, ledger) and not (hinge := _hinges(week)).is_spared
+    both = _lacks_hinge(week, ledger) and not (hinge := _hinges(week)).is_spared
     actions = ("knee flexion", "hip hinge") if both else ("knee flexion",)
     lost = [one for action in actions if (one := fallen_out(ledger, action))]
     session = _where_it_was(lost, week) or _for_the_back(work)
@@ -241,15 +241,13 @@ def _for_the_back(count: Count) -> Session:
         session = part.entry.prescription.session
         if session not in sessions:
             continue  # nobody knows how many sets it holds
-        if part.entry.trains(FRONT):
-            sessions[session] -= part.sets.middle
-        elif part.entry.trains(BACK):
-            sessions[session] += part.sets.middle
+        for_back = -1 if part.entry.trains(FRONT) else 1
+        sessions[session] += for_back * part.sets.middle
     named = [one for one in sessions if says(BACK_IN_WORDS, one.name)]
     return max(named or sessions, key=lambda one: sessions[one])
 
 
-FRONT, BACK = ("knee extension",), ("hip extension", "hip hinge", "knee flexion")
+FRONT = ("knee extension",)
 BACK_IN_WORDS = ("posterior", "hamstring", "hamstrings", "hinge", "back of the legs", "hinten", "Beinbeuger",
                  "ischios", "ischio", "isquios", "femoral", "femorales")  # fmt: skip
 """Words in the name of a session for the back of the legs, as coaches write them."""

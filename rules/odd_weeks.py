@@ -202,7 +202,7 @@ how near to those weeks what was meant must be (common practice, no source)."""
 
 
 def _a_digit_too_many(entry: SetGroup, values: tuple[float, float, float]) -> float | None:
-    """The repetitions that were meant where a digit slipped in, 18 for 8; None where none did, as in a range."""
+    """The repetitions meant where a digit slipped in, 18 for 8; None where none did, and for a range."""
     was, now, then = values
     digits = in_words_of(entry, "reps")
     if now < max(was, then) * MUCH or len(digits) < 2 or not digits.isdigit():

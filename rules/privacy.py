@@ -23,6 +23,9 @@ if TYPE_CHECKING:
 MOST_LINES = 20_000
 """Lines that are remembered as holding no word of a diagnosis."""
 
+NEARBY = 200
+"""Characters to either side of a word that are looked at."""
+
 
 # Privacy
 
@@ -177,7 +180,7 @@ def diagnosis_in_programme(ledger: Ledger, text: Text, limits: Limits) -> Iterat
     places = [
         place
         for place in _private(text.place(0, len(text.content)), limits)
-        if not any(extent.start <= place.start < extent.end for extent in extents)
+        if not any(place.start in range(extent.start, extent.end) for extent in extents)
     ]
     if places:
         yield _told(places, ledger.programme.name)
@@ -234,7 +237,7 @@ def diagnosis_in_athlete_file(lifter: Lifter, limits: Limits) -> Iterator[DraftF
 def _is_in_a_restriction(place: Place, athlete: Athlete) -> bool:
     """Whether it stands in the words of what is to be spared, which the lifter's sheet tells."""
     subjects = [one.subject.place for one in athlete.protect]
-    return any(one.text is place.text and one.start <= place.start < one.end for one in subjects)
+    return any(one.text is place.text and place.start in range(one.start, one.end) for one in subjects)
 
 
 def _private(extent: Place, limits: Limits) -> list[Place]:
@@ -260,12 +263,8 @@ def _is_of_a_thing(match: re.Match[str]) -> bool:
     """Whether a word is said of equipment: its clause holds some, and no part of the body or person."""
     if not match.group().casefold().startswith(_OF_THINGS_TOO):
         return False
-    content, (start, end) = match.string, match.span()
-    before, after = (
-        re.split(_CLAUSE, content[max(0, start - 200) : start])[-1],
-        re.split(_CLAUSE, content[end : end + 200])[0],
-    )
-    clause = re.sub(rf"\b{_LIMB}[\s-]+(?={_EQUIPMENT}\b)", "", f"{before} {after}", flags=re.IGNORECASE)
+    around = _around(match.string, *match.span(), _CLAUSE)
+    clause = re.sub(rf"\b{_LIMB}[\s-]+(?={_EQUIPMENT}\b)", "", around, flags=re.IGNORECASE)
     told = re.search(rf"\b(?:{_PART}|{_PERSON})\b", clause, re.IGNORECASE)
     return told is None and re.search(rf"\b{_EQUIPMENT}\b", clause, re.IGNORECASE) is not None
 
@@ -321,9 +320,13 @@ def _is_for_the_session(place: Place) -> bool:
 
 def _sentence(place: Place, ends: str = _SENTENCE) -> str:
     """What stands around a place up to the next full stop, or key, or line."""
-    content = place.text.content
-    before = re.split(ends, content[max(0, place.start - 200) : place.start])[-1]
-    after = re.split(ends, content[place.end : place.end + 200])[0]
+    return _around(place.text.content, place.start, place.end, ends)
+
+
+def _around(content: str, start: int, end: int, ends: str) -> str:
+    """What stands before and after a stretch of a text, up to the next of some ends."""
+    before = re.split(ends, content[:start][-NEARBY:])[-1]
+    after = re.split(ends, content[end:][:NEARBY])[0]
     return f"{before} {after}"
 
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 import pytest
 
 from spotline.lint.weighing.person import programme_changes
+from spotline.rules.own_demands import asked_of_weeks
 
 RULE = "demand-not-held"
 
@@ -245,7 +246,7 @@ sessions:
 @pytest.mark.parametrize("pair", ["[hills, flats]", "[flats, hills]"])
 def test_two_sessions_of_one_day_are_one_finding(pair, findings):
     (found,) = findings(text(f"hours between: {pair}, at least: 1, in weeks: 1", week=TWICE), RULE)
-    assert found.counted.endswith("on Monday, 0 h apart.")
+    assert found.counted.endswith("on Monday.")  # nobody knows how many hours apart
     assert found.wanted == "at least 1 h (`must hold`)"
 
 
@@ -348,3 +349,36 @@ def test_names_that_are_near_are_offered_at_most_two(findings):
     ):
         (found,) = findings(text(f"weekly sets of: {word}, at least: 2", week=week), "demand-unclear")
         assert (found.change, len(found.edits)) == (change, offered)
+
+
+@pytest.mark.parametrize(
+    ("demand", "where"),
+    [
+        ("weekly sets of: hamstrings, at least: 4, in weeks: 1", "Lower"),
+        ("weekly sets of: horizontal pull, at least as many as: horizontal push, in weeks: 1", "Upper"),
+        ("weekly sets of: calves, at least: 4, in weeks: 1", "Upper"),
+        ("days of: knee flexion, at least: 3, in weeks: 1", "Lower"),
+        ("days of: chest, at most: 1, in weeks: 1", "Upper"),
+    ],
+)
+def test_in_which_session_it_is_not_held(demand, where, findings):
+    (one,) = findings(text(demand), RULE)
+    assert one.where == where
+
+
+@pytest.mark.parametrize(
+    ("about", "brings"),
+    [
+        ("heavy legs", (0, 0)),
+        ("knee flexion", (1, 0)),
+        ("hip hinge", (0, 1)),
+        ("hamstrings", (1, 1)),
+        ("gluteals", (0, 1)),
+        ("leg curl", (1, 0)),
+    ],
+)
+def test_what_a_set_of_an_exercise_brings_to_it(about, brings, programme):
+    ledger = programme(text(f"weekly sets of: {about}, at least: 1"))
+    ((_, _, (subject,), _),) = asked_of_weeks(ledger)
+    exercises = [ledger.header.known.exercise(name) for name in ("leg curl", "Romanian deadlift")]
+    assert tuple(map(subject.weight, exercises)) == brings
