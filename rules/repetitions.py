@@ -122,8 +122,7 @@ def blocks_for_both(ledger: Ledger, limits: Limits) -> Iterator[Block]:
     if programme.goal != "hypertrophy" or ledger.level == "novice" or programme.weeks < long:
         return
     for block in programme.blocks:
-        is_short = block.weeks < long and len(programme.blocks) > 1
-        if not (is_short or block.deload or (block.phase or programme.phase) == "in-season"):
+        if not (block.weeks < long or block.deload or (block.phase or programme.phase) == "in-season"):
             yield block
 
 
