@@ -211,7 +211,7 @@ class _Try:
         """What its load allows: a first set, and this one where that makes the difference."""
         first = f"about {self.held.mean:.0f} at {self.percent:.0f} %"
         if self.fresh() > few:
-            return f"{first}, at most {self.held.beyond(few):.0f}"
+            return f"{first}, at most {floor(self.held.beyond(few))}"
         tired = floor((self.held.beyond(few) - self.left) / curves.tired(self.number) + self.left)
         return f"{first}, at most {tired} in set {self.number}"
 
@@ -253,7 +253,7 @@ def _more_than_the_best(entry: SetGroup, asked: float, percent: float, limits: L
                 f"{entry.name} at {words}: of which lift?",
                 severity="note",
                 wanted="one repetition at 100 % of its own best",
-                change=f"Write the load in kg, or the lift as well, such as `{words} of power clean`.",
+                change=f"Write the load in kg, or `{words} of` and the lift that it counts from.",
                 where=line_name(entry.prescription),
                 subject="percent of another lift",
                 excess=percent,

@@ -9,7 +9,7 @@ from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, found
 from ..lint.model.naming import line_name
 from ..lint.model.quantities import NOTHING
-from ..lint.wording.words import plain, says
+from ..lint.wording.words import counted_noun, plain, says
 from .offers import writing, writing_number
 from .shared import capital
 
@@ -188,7 +188,7 @@ def light_implement_heavy(entry: SetGroup, limits: Limits) -> Iterator[DraftFind
         return
     yield found(
         entry.prescription.place,
-        f"Heavy for a {entry.implement}: {entry.name} for {reps} repetitions.",
+        f"Heavy for a {entry.implement}: {entry.name} for {counted_noun(str(reps), 'repetition')}.",
         wanted=limits.words("{:repetition} or more", "fewest"),
         change="Use a bar for the heavy sets, or a lighter load for more repetitions.",
         where=line_name(entry.prescription),
@@ -270,7 +270,7 @@ def stiff_hinge_too_heavy(entry: SetGroup, limits: Limits) -> Iterator[DraftFind
     left = f" with {reserve} in reserve" if reserve and reserve.high else ""
     yield found(
         entry.prescription.place,
-        f"Heavy on straight legs: {entry.name} for {reps} repetitions{left}"
+        f"Heavy on straight legs: {entry.name} for {counted_noun(str(reps), 'repetition')}{left}"
         f"{f' at {load.words}' if load else ''}.",
         wanted=limits.words("a load for {:repetition} or more", "fewest"),
         change="Go lighter, or do the heavy sets as deadlifts.",

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from ..lint.body import catalogue
 from ..lint.counting.counts import counted_lines
 from ..lint.counting.effort import NO_LIFTS
 from ..lint.engine.limits import Condition, Option
@@ -119,7 +120,9 @@ def main_lifts(ledger: Ledger) -> dict[Exercise, tuple[str, Place]]:
     percent of a best lift on file. Work done for speed is none of them: it is never hard.
     """
     named = [
-        (ledger.known.exercise(term.words), term.words, term.place) for term in ledger.programme.priority
+        (ledger.known.exercise(term.words), term.words, term.place)
+        for term in ledger.programme.priority
+        if not catalogue.is_group(term.words)
     ]
     named += [
         (entry.exercise, entry.name, entry.prescription.place)

@@ -60,16 +60,15 @@ def load_and_effort_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFin
               - {exercise: bench press, sets: 3, reps: 8, rir: 2}
               - {exercise: push-up, sets: 3, reps: 8}
     """
-    lines: dict[Prescription, SetGroup] = {}
-    if all(entry.work.load or entry.stated_effort for _, entry in ledger.entries()):
-        return
-    main = _main_lines(ledger)
     told = {entry.exercise for _, entry in ledger.entries() if entry.work.load or entry.stated_effort}
+    bare: dict[Prescription, SetGroup] = {}
     for week in ledger.weeks:
         for _, entry in week.entries() if not week.is_peak else ():
-            if entry.prescription in main and _says_nothing(entry) and entry.exercise not in told:
-                lines.setdefault(entry.prescription, entry)
-    if len(lines) <= limits.number("share") / 100 * len(main) or _speaks_of_effort(ledger):
+            if entry.exercise not in told and _says_nothing(entry):
+                bare.setdefault(entry.prescription, entry)
+    main = _main_lines(ledger) if bare else set()
+    lines = {line: entry for line, entry in bare.items() if line in main}
+    if not lines or 100 * len(lines) // len(main) <= limits.number("share") or _speaks_of_effort(ledger):
         return
     first, *others = sorted(lines, key=_in_file)
     if not others and not _leads(first):
@@ -136,11 +135,8 @@ def _in_file(line: Prescription) -> tuple[int, int]:
 
 
 def _says_nothing(entry: SetGroup) -> bool:
-    exercise, work = entry.exercise, entry.work
-    if exercise is None or exercise.kind != "dynamic" or entry.implement not in BARS or not entry.compound:
-        return False
-    if work.load is not None or entry.stated_effort or work.velocity is not None:
-        return False
+    """Whether a line of a lift without load and effort says nothing else of how hard it is."""
+    work, line = entry.work, entry.prescription
     open_ended = work.reps is not None and work.reps.open_last
-    unread = entry.prescription.unread & {"load", "rir", "rpe"}
-    return not (open_ended or unread or entry.prescription.velocity_loss) and entry.sets.high > 0
+    unread = line.unread & {"load", "rir", "rpe"}
+    return entry.sets.high > 0 and not (work.velocity or open_ended or unread or line.velocity_loss)

@@ -235,10 +235,11 @@ def _has(stock: Stock, load: Load) -> bool:
 
 
 def _with_what_there_is(entry: SetGroup, stock: Stock, each: float) -> Offer:
-    """The nearest weights, in the unit of the line."""
+    """The nearest weights, in the unit of the line; not what would make a range of one weight twice."""
     load = entry.work.load
+    held = {end for value in load.values for end in (value.low, value.high)} if load else set()
     factor = 1 / KG_PER_LB if load is not None and load.unit == "lb" else 1.0
-    numbers = [round(one * factor, 1 if factor != 1 else 2) for one in stock.nearest(each)]
+    numbers = [round(one * factor, 1 if factor != 1 else 2) for one in stock.nearest(each) if one not in held]
     return writing_number(entry.work.places["load"], round(each * factor, 3), numbers)
 
 
