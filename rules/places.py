@@ -219,8 +219,6 @@ def _may_be_another(entry: SetGroup, stock: Stock, at: str) -> bool:
     pieces = forms & {*HELD, *WITH_PLATES} if load.pieces == 1 else forms & set(HAND_WEIGHTS)
     for term in entry.programme.listed(at):
         other = known.get(term.words)
-        if other is stock or term.words == stock.term.words:
-            continue
         serves = any(equipment.weighs_as(piece, term.words) for piece in pieces)
         if (serves or is_worn(term.words)) and (other is None or _has(other, load)):
             return True

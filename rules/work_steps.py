@@ -91,7 +91,7 @@ def work_step_large(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
             earlier = [held[number] for number in before if number in held]
             if len(earlier) < limits.number("weeks"):
                 continue
-            known += _growth(earlier, now) if now.work.load else []
+            known += _growth(earlier, now)
             leaps += [(now, earlier)] if _leaps(earlier, now, limits) else []
         for now, earlier in leaps:
             yield _leapt(now, earlier, week, limits)
@@ -119,11 +119,11 @@ def _leapt(now: SetGroup, earlier: list[SetGroup], week: Week, limits: Limits) -
         wanted=limits.words("at most {} times as many", "rounds"),
         change="Add fewer at a time, or correct a slip.",
         where=line_name(now.prescription),
-        subject="sets leap",
+        subject=f"sets leap: {line_name(now.prescription)}",
         weeks=(week.number,),
         amount=Amount(now.sets.middle, most * limits.number("rounds")),
         line=now.prescription.place,
-        excess=now.sets.middle / most if most else now.sets.middle,
+        excess=now.sets.middle / most,
     )
 
 
