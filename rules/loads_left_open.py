@@ -60,6 +60,8 @@ def load_and_effort_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFin
               - {exercise: bench press, sets: 3, reps: 8, rir: 2}
               - {exercise: push-up, sets: 3, reps: 8}
     """
+    if all(entry.work.load or entry.stated_effort for _, entry in ledger.entries()):
+        return  # as in most programmes
     told = {entry.exercise for _, entry in ledger.entries() if entry.work.load or entry.stated_effort}
     bare: dict[Prescription, SetGroup] = {}
     for week in ledger.weeks:

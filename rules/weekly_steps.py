@@ -149,7 +149,7 @@ def _large_steps(weeks: tuple[Week, ...], limits: Limits) -> list[_Large]:
             known = earlier.setdefault(name, {})
             so_far = dict(known)  # what went up within the week went up in steps, too
             for entry in entries:
-                variant = variant_of(entry)
+                variant = known[entry] if entry in known else variant_of(entry)
                 is_new = known and entry not in known and name not in slips
                 if is_new and entry.measured and not is_test(entry):
                     alike = [one for one, other in so_far.items() if other == variant]

@@ -91,7 +91,7 @@ def work_step_large(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
             earlier = [held[number] for number in before if number in held]
             if len(earlier) < limits.number("weeks"):
                 continue
-            known += _growth(earlier, now)
+            known += _growth(earlier, now) if now.work.load else []
             leaps += [(now, earlier)] if _leaps(earlier, now, limits) else []
         for now, earlier in leaps:
             yield _leapt(now, earlier, week, limits)
