@@ -101,7 +101,7 @@ def week_out_of_line(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
             odd = _odd_weeks(line, what, limits)
             for direction in ("down", "up"):
                 alike = [one for one in odd if one.direction == direction]
-                if len(alike) == 1:  # twice is a pattern: somebody means it
+                if len(alike) == 1 and not _follows_a_spike(line, alike[0], limits):  # twice is a pattern
                     by_week.setdefault((alike[0].week.number, direction), []).append(alike[0])
     for (number, direction), odd in by_week.items():
         week = ledger.weeks[number - 1]
@@ -194,6 +194,16 @@ def _odd_weeks(line: Line, what: str, limits: Limits) -> list[_Odd]:
         if _leaves(one, limits):
             odd.append(one)
     return odd
+
+
+def _follows_a_spike(line: Line, odd: _Odd, limits: Limits) -> bool:
+    """Whether a load is low beside the week before alone, which stands out from the weeks around it."""
+    at = [week for week, _ in line].index(odd.week)
+    if odd.what != "load" or odd.direction != "down" or at < 2:
+        return False
+    before = value_of(line[at - 2][1], "load", odd.entry)
+    was, _, then = odd.values
+    return before is not None and was > max(before, then) * (1 + limits.number("drop") / 100)
 
 
 MUCH, NEAR = 1.5, 2

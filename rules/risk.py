@@ -45,6 +45,7 @@ if TYPE_CHECKING:
             "common practice",
         ),
     ),
+    follows=("more-reps-than-load-allows",),
 )
 def failure_without_spotter(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """Sets to failure on a lift that can pin the lifter, without a word on spotting, pins or safety bars.

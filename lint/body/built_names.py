@@ -174,6 +174,7 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'bulgarianlunge': ('rear-foot-elevated', 'split', 'squat'),
     'bulgariansquat': ('rear-foot-elevated', 'split', 'squat'),
     'bulgarianss': ('rear-foot-elevated', 'split', 'squat'),
+    'bulgss': ('rear-foot-elevated', 'split', 'squat'),
     'bw': ('bodyweight',),
     'bwd': ('backward',),
     'cable': ('cable',),
