@@ -222,8 +222,11 @@ def _in(part: str) -> str:
 
 
 def _where_it_was(lost: list[FallenOut], week: Week) -> Session | None:
-    """The session of a week that is called like the one in which other weeks hold what is missing."""
-    return lost[0].session(visit.session for visit in week.visits) if lost else None
+    """The session of a week that is called like the one in which other weeks hold what is missing; it must
+    hold a line.
+    """
+    held = (visit.session for visit in week.visits if visit.session.prescriptions)
+    return lost[0].session(held) if lost else None
 
 
 def _first_of(lost: list[FallenOut], suggestion: Suggestion) -> Suggestion:

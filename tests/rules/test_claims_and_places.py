@@ -270,6 +270,19 @@ class TestPartsOfABlock:
         assert finding.change.startswith("Put lying leg curl back into Arms")
         assert finding.place.excerpt == "lying leg curl"
 
+    def test_a_session_of_that_name_without_a_line(self, findings: Findings) -> None:
+        lower = "      - session: Lower\n        exercises:\n          - {exercise: hack squat, sets: 3, reps: 8}\n"
+        press = "          - {exercise: leg press, sets: 3, reps: 8}\n"
+        arms = "      - session: Arms\n        exercises:\n          - {exercise: lying leg curl, sets: 2}\n"
+        text = (
+            "programme: T\ngoal: hypertrophy\nblocks:\n"
+            f"  - block: One\n    weeks: 4\n    sessions:\n{lower}{press}{arms}"
+            f"  - block: Two\n    weeks: 4\n    sessions:\n{lower}{press}"
+            "      - session: Arms\n        exercises: []\n"
+        )
+        (finding,) = findings(text, "knee-flexion-missing")
+        assert finding.change.startswith("Put lying leg curl back into Lower")
+
     def test_curl_and_hinge_gone_together(self, findings: Findings) -> None:
         text = self.lines("seated leg curl", "leg extension").replace(
             "stiff-leg deadlift, sets", "stiff-leg deadlift, in weeks: 1-4, sets"
