@@ -26,8 +26,6 @@ if TYPE_CHECKING:
     from ..lint.findings.finding import DraftFinding, Edit
     from .offers import Offer
 
-# What a line asks for
-
 
 @rule(
     "failure-without-spotter",
