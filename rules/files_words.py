@@ -35,11 +35,14 @@ _DATE = (
     r"(?i)\b(?:20\d\d|\d{1,2}[./]\d{1,2}|(?:jan|feb|mar|apr|may|june?|july?|aug|sept?|oct|nov|dec)[a-z]*)\b"
 )
 
+_NOT_SCREENED = r"(?i)\bno (?:par-?q|health (?:questionnaire|form|check)|screening|medical check)"
+
 _REFUSED = r"(?i)\b(?:not|never|hasn'?t|haven'?t|without|awaiting|waiting|ask|needs?)\b"
 
 _SCREENED = (
     r"(?i)\b(?:par-?q|health (?:questionnaire|form|check)|screen(?:ed|ing)|medical check"
-    r"|(?:nothing|no(?:t anything)?) (?:wrong|to report|known)? ?(?:medical|health)"
+    r"|nothing (?:wrong|to report|known)[^.;]*\b(?:medical|health)\w*"
+    r"|no (?:known |other )?(?:medical|health) (?:issues?|problems?|conditions?|complaints?)"
     r"|medically (?:fine|well|sound|fit|clear))"
 )
 
@@ -114,7 +117,8 @@ _REVIEW = (
 def says_screened(texts: Iterable[str]) -> bool:
     """Whether a sentence says that the athlete's health was asked about."""
     return any(
-        re.search(_SCREENED, sentence) is not None and re.search(_REFUSED, sentence) is None
+        re.search(_SCREENED, sentence) is not None
+        and re.search(f"{_REFUSED}|{_NOT_SCREENED[4:]}", sentence) is None
         for text in texts
         for sentence in re.split(_SENTENCE, text)
     )

@@ -98,11 +98,11 @@ def says_that_it_may(
     member: Member | None,
     *,
     is_measured: bool = False,
-    is_of_the_back: bool = False,
+    spares_bending: bool = False,
 ) -> bool:
     """Whether what is noted on a line is the coach's answer to a restriction, or the line is what was agreed,
     by the words of both. ``is_measured`` says that its degrees were held against the restriction,
-    ``is_of_the_back`` that the back is not to bend: a line on which it is kept straight does not.
+    ``spares_bending`` that the back is not to bend: a line on which it is kept straight does not.
     """
     noted = list(_noted(entry, member))
     if any(_works_the_other_side(text, restriction) for text in noted):
@@ -110,7 +110,7 @@ def says_that_it_may(
     name, said = _folded(entry.name), _folded(" ".join([entry.name, *noted]))
     if any(_folded(agreed) - name and _folded(agreed) <= said for agreed in restriction.may_stay):
         return True
-    answers = [_ALLOWED, *([] if is_measured else [_SO_FAR]), *([_BACK_KEPT] if is_of_the_back else [])]
+    answers = [_ALLOWED, *([] if is_measured else [_SO_FAR]), *([_BACK_KEPT] if spares_bending else [])]
     if any(one.search(text) for one in answers for text in (entry.name, *noted)) or is_professional(noted):
         return True
     spared = {word[:4] for word in _folded(restriction.subject.words)}

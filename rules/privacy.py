@@ -132,8 +132,8 @@ _EMERGENCY = (
 """Words for what whoever leads a session must know when something happens."""
 
 _TO_DO = (
-    r"\b(?:if|when|above|over|below|under)\b[^.;]{0,60}\b(?:stop|rest|walk|skip|home|ring|call|lighter|easy"
-    r"|only|half|nothing|leave|wait|no)\w*\b"
+    r"\b(?:if|when|above|over|below|under)\b[^.;]{0,60}"
+    r"\b(?:stop|rest|walk|skip|ring|call|lighter|go home)(?:s|ping)?\b"
     r"|\b(?:check|measure|take|read|test)(?:ed|s)?\b[^.;]{0,40}\b(?:before|first|after)\b"
 )
 """Words for what is done in a session by what is measured."""

@@ -28,6 +28,19 @@ HEAVY_GOALS = ("", "strength", "power")
 """Goals for which hard sets of few repetitions are meant to be heavy; "" where none is written."""
 
 
+HEAVY = (
+    Condition("heavy", 85, "percent of the best lift from which a set is heavy", "nsca-zones"),
+    Condition(
+        "few repetitions",
+        5,
+        "repetitions up to which a hard set is heavy",
+        "common practice, no source: a little stricter than the 1 to 6 repetitions of ACSM 2009",
+    ),
+    Condition("most left", 2, "repetitions in reserve up to which it is hard", "common practice"),
+)
+"""What makes a set heavy; see `made_heavy`."""
+
+
 @rule(
     "rest-too-short-heavy",
     family="rest",
@@ -38,14 +51,7 @@ HEAVY_GOALS = ("", "strength", "power")
     sources=("nsca-zones", "acsm-2009", "acsm-2002", "mcleod-2023"),
     options=(
         Option("shortest", 120, "seconds between heavy sets", "nsca-zones"),
-        Condition("heavy", 85, "percent of the best lift from which a set is heavy", "nsca-zones"),
-        Condition(
-            "few repetitions",
-            5,
-            "repetitions up to which a hard set is heavy",
-            "common practice, no source: a little stricter than the 1 to 6 repetitions of ACSM 2009",
-        ),
-        Condition("most left", 2, "repetitions in reserve up to which it is hard", "common practice"),
+        *HEAVY,
     ),
     stands_back=("rehabilitation",),
     needs=("rest",),
@@ -97,11 +103,16 @@ def as_rest(seconds: float) -> str:
 
 def _straight_sets(entry: SetGroup) -> bool:
     """Whether several sets of a compound lift follow one another, with nothing between them but rest."""
-    line, exercise = entry.prescription, entry.exercise
+    line = entry.prescription
+    return line.paired is None and line.every is None and several_whole_sets(entry)
+
+
+def several_whole_sets(entry: SetGroup) -> bool:
+    """Whether it is several sets of a compound lift, none of them broken up or for contrast."""
+    exercise = entry.exercise
     if exercise is None or exercise.kind != "dynamic" or not entry.compound or entry.sets.high <= 1:
         return False
-    apart = line.paired is not None or line.every is not None or line.method == "contrast"
-    return not apart and not entry.broken_up
+    return entry.prescription.method != "contrast" and not entry.broken_up
 
 
 def _rest_in_words(entry: SetGroup) -> str:

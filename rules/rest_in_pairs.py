@@ -5,13 +5,13 @@ from __future__ import annotations
 from math import ceil
 
 from ..lint.counting.session_time import until_next
-from ..lint.engine.limits import Condition, Option
+from ..lint.engine.limits import Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, found
 from ..lint.model.naming import line_name
 from ..lint.wording.words import listed, plain
 from .offers import writing
-from .rest import as_rest, made_heavy
+from .rest import HEAVY, as_rest, made_heavy, several_whole_sets
 from .shared import capital
 
 TYPE_CHECKING = False
@@ -39,9 +39,7 @@ A_STEP = 15
     sources=("nsca-zones", "zhang-2025"),
     options=(
         Option("shortest", 120, "seconds from a heavy set to the next of its lift", "nsca-zones"),
-        Condition("heavy", 85, "percent of the best lift from which a set is heavy", "nsca-zones"),
-        Condition("few repetitions", 5, "repetitions up to which a hard set is heavy", "common practice"),
-        Condition("most left", 2, "repetitions in reserve up to which it is hard", "common practice"),
+        *HEAVY,
     ),
     stands_back=("rehabilitation",),
     needs=("rest",),
@@ -92,7 +90,7 @@ def _too_soon(
     """What is said of the heavy lifts of a superset, at the last rest that is written in it."""
     shortest = limits.number("shortest")
     works = {one: (one.work, one.slot, one.seconds_said) for one in members}
-    heavy = [one for one in members if _may_be_heavy(one) and made_heavy(one, limits)]
+    heavy = [one for one in members if several_whole_sets(one) and made_heavy(one, limits)]
     soon = {one: until_next(paired, list(works.values()), works[one]).high for one in heavy}
     short = {one: seconds for one, seconds in soon.items() if seconds < shortest}
     if not short:
@@ -111,11 +109,3 @@ def _too_soon(
         subject=names,
         amount=Amount(soonest, shortest, "s"),
     )
-
-
-def _may_be_heavy(entry: SetGroup) -> bool:
-    """Whether it is several sets of a big lift, not broken up and no contrast."""
-    exercise = entry.exercise
-    if exercise is None or exercise.kind != "dynamic" or not entry.compound or entry.sets.high <= 1:
-        return False
-    return entry.prescription.method != "contrast" and not entry.broken_up

@@ -130,7 +130,7 @@ def loaded_in(week: Week, ledger: Ledger, restriction: Restriction, spared: Spar
             restriction,
             ledger.member,
             is_measured=spared.is_measured and _said_of(entry) is not None,
-            is_of_the_back=spared.is_of_the_back,
+            spares_bending=spared.spares_bending,
         )
     ]
 

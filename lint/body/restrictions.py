@@ -95,7 +95,7 @@ class Spared:
         return any(len(trait) > 2 or trait[0] in UP_TO for trait in self.traits)
 
     @property
-    def is_of_the_back(self) -> bool:
+    def spares_bending(self) -> bool:
         """Whether the trunk is not to bend."""
         return any(kind == "trunk curled" for kind, *_ in self.traits)
 

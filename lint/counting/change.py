@@ -11,7 +11,7 @@ if TYPE_CHECKING:
 
     from .counts import Count
     from .set_group import SetGroup
-    from .tally import Tally
+    from .tally import Tally, Visit
     from .week import Week
 
 
@@ -135,31 +135,35 @@ def weeks_of_lines(weeks: Iterable[Week]) -> list[list[tuple[Week, SetGroup]]]:
 
     Lines of two blocks are one line where session and exercise are called alike.
     """
-    lines: dict[tuple[object, ...], list[tuple[Week, SetGroup]]] = {}
-    for week in weeks:
-        seen: dict[tuple[object, ...], int] = {}
-        first = {visit.session.name: visit for visit in reversed(week.visits)}
-        for session in dict.fromkeys(visit.session.name for visit in week.visits):
-            for group in first[session].own:
-                name = (session, group.exercise or group.name.casefold())
-                seen[name] = seen.get(name, 0) + 1
-                if group.sets.high:
-                    lines.setdefault((*name, seen[name]), []).append((week, group))
-    return list(lines.values())
+    return _lines((week, _first_of_each_session(week)) for week in weeks)
 
 
 def visits_of_lines(weeks: Iterable[Week]) -> list[list[tuple[Week, SetGroup]]]:
     """The same from visit to visit: a week has several groups of a line whose visits hold different ones."""
+    return _lines((week, week.visits) for week in weeks)
+
+
+def _first_of_each_session(week: Week) -> Iterable[Visit]:
+    """The first visit of a week to each session, in order."""
+    first: dict[str, Visit] = {}
+    for visit in week.visits:
+        first.setdefault(visit.session.name, visit)
+    return first.values()
+
+
+def _lines(weeks: Iterable[tuple[Week, Iterable[Visit]]]) -> list[list[tuple[Week, SetGroup]]]:
+    """What each line holds in some visits of each week."""
     lines: dict[tuple[object, ...], list[tuple[Week, SetGroup]]] = {}
-    for week in weeks:
-        for visit in week.visits:
+    for week, visits in weeks:
+        for visit in visits:
             seen: dict[object, int] = {}
             for group in visit.own:
                 name = group.exercise or group.name.casefold()
                 seen[name] = seen.get(name, 0) + 1
-                line = lines.setdefault((visit.session.name, name, seen[name]), [])
-                if group.sets.high and (week, group) not in line[-1:]:
-                    line.append((week, group))
+                if group.sets.high:
+                    line = lines.setdefault((visit.session.name, name, seen[name]), [])
+                    if (week, group) not in line[-1:]:
+                        line.append((week, group))
     return list(lines.values())
 
 

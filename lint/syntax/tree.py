@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from abc import abstractmethod
+
 from ..text.places import Place
 
 TYPE_CHECKING = False
@@ -37,9 +39,9 @@ class Node:
         """Where it is used; for an alias that is the place of ``*name``."""
         return Place(self.source, self.start, self.end)
 
+    @abstractmethod
     def moved(self, by: int) -> Node:
         """The same words so many characters further on in the text."""
-        raise NotImplementedError
 
 
 class Scalar(Node):
