@@ -345,7 +345,7 @@ def _what_lacks(taking: dict[tuple[str, ...], dict[str, Exercise]]) -> str:
 
 
 def _in_words(pieces: Iterable[str]) -> str:
-    return listed([equipment.in_words(piece) for piece in dict.fromkeys(pieces)])
+    return listed([equipment.as_thing(piece) for piece in dict.fromkeys(pieces)])
 
 
 def _called(entry: SetGroup, exercise: Exercise) -> str:

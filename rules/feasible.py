@@ -306,10 +306,13 @@ def _lighter(repetitions: float, curve: str) -> str:
 
 
 def _asked(entry: SetGroup, asked: float, number: int) -> str:
-    """``8 repetitions (1 of them in reserve)``; ``4 sets of 8`` where their number matters."""
+    """``8 repetitions (1 of them in reserve)``; past the first set ``4 sets of 8``, of 10/8/8 ``8 in set 3``."""
     left = _least_left(entry)
     in_reserve = f" ({plain(left)} of them in reserve)" if left else ""
-    done = f"{sets_of(number)} of {plain(asked)}" if number > 1 else counted_noun(asked, "repetition")
+    if number == 1:
+        return f"{counted_noun(asked, 'repetition')}{in_reserve}"
+    alike = len(set(map(str, entry.work.reps.sets if entry.work.reps else ()))) < 2
+    done = f"{sets_of(number)} of {plain(asked)}" if alike else f"{plain(asked)} in set {number}"
     return f"{done}{in_reserve}"
 
 

@@ -56,7 +56,7 @@ if TYPE_CHECKING:
         Condition(
             "left",
             3,
-            "days between the programme's end and the event from which these can be its taper",
+            "days that can be a taper: between the programme's end and the event, or of the event's own week",
             "common practice",
         ),
         Condition(
@@ -87,8 +87,9 @@ def taper_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     phase `test`, after three typical weeks or more. Wants a week that begins in the last 14 days before it,
     or the test week itself, to be a deload, a taper, or clearly easier than the last typical week before
     them: 20 % fewer sets or repetitions, or most of the hard work with 10 % less load or 2 more repetitions
-    in reserve. Off for novices, in season, where the event's note says that it is trained through, and where
-    days after the programme's last one are left for it.
+    in reserve. It names the last of these weeks, or the one before where the event is on one of the first 3
+    days of its week. Off for novices, in season, where the event's note says that it is trained through, and
+    where days after the programme's last one are left for it.
 
     Flags:
         programme: To the test
@@ -139,7 +140,8 @@ def _events(ledger: Ledger, limits: Limits) -> Iterator[tuple[Sequence[Week], in
         if not says(limits.names("events"), event.name) or says(limits.names("on purpose"), event.note):
             continue
         near = [week for week in ledger.weeks if 0 < day - _first_day(week) <= days]
-        yield near, -1, event.place, event.name
+        is_early = len(near) > 1 and day - _first_day(near[-1]) < limits.number("left")
+        yield near, -2 if is_early else -1, event.place, event.name
     for eve, week in zip(ledger.weeks, ledger.weeks[1:], strict=False):
         if week.phase == "test" and eve.phase != "test":
             near = [one for one in ledger.weeks if 0 <= _first_day(week) - _first_day(one) <= days]

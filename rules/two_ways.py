@@ -91,11 +91,25 @@ def _added_weight(entry: SetGroup, exercise: Exercise) -> DraftFinding | None:
         return None
     weight = load.words.removeprefix("bodyweight").lstrip(" +-")
     more = "more" if signed[1] == "+" else "less"
-    return _asked(
-        entry,
+    return found(
         place,
-        {weight: f"{weight} {more} than last time, which has to be written in full", load.words: load.words},
+        f"`{place.excerpt}` on {entry.name} has two readings: {weight} {more} than last time, or"
+        f" {load.words}.",
+        change=f"Write the whole load in kg, or `{load.words}`.",
+        where=line_name(entry.prescription),
+        edits=(
+            *_as_a_note(entry, place, f"{weight} {more} than last time"),
+            Edit(place, load.words, f"write {load.words}"),
+        ),
     )
+
+
+def _as_a_note(entry: SetGroup, place: Place, words: str) -> tuple[Edit, ...]:
+    """What is no load said in a note instead of it, where the line has none."""
+    key = re.search(r"load:[ \t]*$", re.split("[\r\n]", place.text.content[: place.start])[-1])
+    if key is None or entry.prescription.note:
+        return ()
+    return (Edit(place.from_before(len(key[0])), f"note: {words}", f"write note: {words}"),)
 
 
 def _held_jump(entry: SetGroup, exercise: Exercise) -> DraftFinding | None:

@@ -92,7 +92,8 @@ def is_one_of(name: str, meant: Sequence[Exercise]) -> bool:
 def what_to_write(name: str, suggested: Suggestions) -> str:
     """The question with the names that may be meant, and how to teach the programme a name."""
     if suggested.lifts:
-        return f"Write a line for each: {listed(suggested.names)}."
+        apart = "+".join("1" for _ in suggested.names)
+        return f"Write a line for each: {listed(suggested.names)}; or a complex, as `reps: {apart}`."
     if suggested.slip:
         return did_you_mean(suggested.names)
     shown = shortened(name)

@@ -1539,6 +1539,7 @@ KINDS: dict[str, tuple[str, ...]] = {
     'kayak': ('lift',),
     'keg': ('lift',),
     'kettlebell': ('implement', 'kettlebell'),
+    'kg': ('free',),
     'kick': ('movement',),
     'kickback': ('movement',),
     'knee': ('thing',),
@@ -3899,6 +3900,7 @@ NAMES: str = (
     'isometric\tisometric push-up\tpush-up hold\town\n'
     'isometric\tisometric pushdown\ttriceps extension hold\n'
     'isometric\tisometric quad set\tquad set\n'
+    'isometric\tisometric rope\ttowel hang\n'
     'isometric\tisometric seated v\tV-sit hold\n'
     'isometric\tisometric shrug\tshrug hold\n'
     'isometric\tisometric shrug\tshrug hold\town\n'

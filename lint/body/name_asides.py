@@ -30,6 +30,11 @@ if TYPE_CHECKING:
 SPLITTING = ("and", "or", "then")
 """Words that stand between two lifts."""
 
+LABELS = frozenset(
+    ("main", "lift", "primary", "secondary", "accessory", "assistance", "day", "block", "slot", "station")
+)
+"""Words for a place in a session, behind which the lift that stands there may be in brackets."""
+
 NEGATING = ("no", "not", "without", "minus")
 """What makes the words behind it something that is not done."""
 

@@ -19,6 +19,8 @@ ENOUGH = 0.6
 LIGHTLY = 0.04
 """What a word too many costs; an alias costs half of it."""
 
+FAR = 0.15
+"""What a candidate may score below the nearest: a slip of a name is like others by chance."""
 
 LONGEST = 100
 """Letters of a name up to which it is compared with others."""
@@ -50,7 +52,9 @@ def nearest(
         if score > best.get(result, ENOUGH):
             best[result] = score
     ranks = ranks or {}
-    return sorted(best, key=lambda result: (-best[result], ranks.get(result, 0), len(result), result))[:most]
+    least = max(best.values(), default=0.0) - FAR
+    near = [result for result, score in best.items() if score >= least]
+    return sorted(near, key=lambda result: (-best[result], ranks.get(result, 0), len(result), result))[:most]
 
 
 def _score(asked: list[str], has: list[str], likeness: dict[str, dict[str, float]]) -> float:

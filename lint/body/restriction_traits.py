@@ -74,6 +74,11 @@ def _has(exercise: Exercise, kind: str, name: str, said: Arc | None) -> bool:
             _joint(action) in ("hip", "knee", "ankle") for action in exercise.actions
         )
         return lower or exercise.stance == "single leg"
+    if kind == "gripped":
+        grip, _, pattern = name.partition(" ")
+        return exercise.grip == grip and pattern in exercise.patterns
+    if kind == "on one leg":
+        return name in exercise.patterns and exercise.stance == "single leg"
     if kind == "pushed past":
         raised = "shoulder" not in exercise.path or _furthest(exercise, "shoulder") >= float(name)
         return raised and "vertical push" in exercise.patterns

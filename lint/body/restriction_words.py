@@ -11,6 +11,17 @@ Trait = tuple[str, ...]
 """A kind of trait of an exercise, and its name; where only an arc is meant, a joint and its degrees, too."""
 
 OFF = ("from", "off")
+ONE_LEG = ("single leg", "one leg", "one legged", "single legged", "unilateral")
+ANY_WORK = ("work", "exercise", "training", "movement", "strength", "leg work", "leg exercise")
+HINGES = ("hinge", "hip hinge", "deadlift")
+GRIPS = {
+    "close": ("close", "narrow"),
+    "wide": ("wide",),
+    "underhand": ("underhand", "supinated"),
+    "overhand": ("overhand", "pronated"),
+    "neutral": ("neutral",),
+}
+"""The grips of the catalogue, and what coaches call them."""
 CHAINS = ("chain", "kinetic chain")
 BACKS = ("back", "lower back", "spine", "trunk")
 LIFTED = ("lift", "pull", "pick up", "pick thing up")
@@ -151,6 +162,10 @@ MOVEMENTS: dict[str, tuple[Trait, ...]] = {
         ),
         (("stance", "single leg"),),
     ),
+    **{f"{way} {what}": (("one leg at a time", ""),) for way in ONE_LEG for what in ANY_WORK},
+    **{f"{way} squat": (("on one leg", "squat"),) for way in ONE_LEG},
+    **{f"{way} {what}": (("on one leg", "hip hinge"),) for way in ONE_LEG for what in HINGES},
+    **{f"{way} {what}": (("on one leg", "jump"),) for way in ONE_LEG for what in ("jump", "hop", "land")},
     "hinge": (("pattern", "hip hinge"),),
     "hip hinge": (("pattern", "hip hinge"),),
     "hip thrust": (("pattern", "hip thrust"),),
@@ -216,6 +231,7 @@ MOVEMENTS: dict[str, tuple[Trait, ...]] = {
         ("head down", "head low", "head below the heart", "upside down", "inversion"), _HEAD_DOWN
     ),
     "grip": _WRIST,
+    **{f"{said} grip": (("grip", grip),) for grip, ways in GRIPS.items() for said in ways},
     "bend the elbow": (("action", "elbow flexion"),),
     "straighten the elbow": (("action", "elbow extension"),),
     "bend the wrist": (("joint", "wrist"),),

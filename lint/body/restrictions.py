@@ -210,7 +210,17 @@ def _clause(clause: Sequence[str], known: Known) -> tuple[list[Trait], list[str]
     as_written = known.exercise(" ".join(said)) if unknown and not bounded else None
     if as_written is not None:
         return [("name", as_written.name)], [], []
-    return movements or parts, unknown, bounds
+    return _gripped(movements) or parts, unknown, bounds
+
+
+def _gripped(movements: list[Trait]) -> list[Trait]:
+    """The movements of a clause, those that a grip is told of only with that: "close-grip pressing"."""
+    grips = [name for kind, name, *_ in movements if kind == "grip"]
+    patterns = [name for kind, name, *_ in movements if kind == "pattern"]
+    named = (catalogue.exercise(name) for kind, name, *_ in movements if kind in ("called", "name"))
+    patterns += [pattern for one in named if one is not None for pattern in one.patterns]
+    together: list[Trait] = [("gripped", f"{grip} {pattern}") for grip in grips for pattern in patterns]
+    return together or movements
 
 
 def _bounds(said: Sequence[str], left: Sequence[str], found: list[Trait]) -> list[str]:

@@ -151,8 +151,9 @@ def substitutes(
 ) -> list[str]:
     """Names of exercises in place of one that does not suit, nearest first.
 
-    They do the same work; where none of these suits, they share a main joint action with it, or else train
-    one of its muscles directly; the most common first. They suit the equipment of the place ``at``, if given.
+    They do the same work; where none of these suits, they share a main joint action with it and a muscle that
+    both train directly, or else one of the two, or else train one that it helps; the most common first. They
+    suit the equipment of the place ``at``, if given.
     """
     suits = Suits(header, equipment.ALWAYS_THERE if always is None else always, at=at)
 
@@ -166,15 +167,15 @@ def substitutes(
 def _akin(
     exercise: Exercise, others: Iterable[Exercise], fits: Callable[[Exercise], bool], most: int
 ) -> list[str]:
-    actions, muscles = set(exercise.actions), {*exercise.direct, *exercise.indirect}
-    near: list[tuple[int, Exercise]] = []
+    actions, muscles = set(exercise.actions), set(exercise.direct)
+    trained = muscles.union(exercise.indirect)
+    near: list[list[Exercise]] = [[], [], []]  # the nearest first
     for other in others:
         if other is exercise or other.kind != exercise.kind:
             continue
-        likeness = (
-            2 if actions.intersection(other.actions) else 1 if muscles.intersection(other.direct) else 0
-        )
-        if likeness and fits(other):
-            near.append((likeness, other))
-    near.sort(key=lambda one: (-one[0], rarity(one[1]), equipment.unlike(exercise, one[1])))
-    return [other.name for _, other in near[:most]]
+        shared = [actions.intersection(other.actions), muscles.intersection(other.direct)]
+        if (any(shared) or not trained.isdisjoint(other.direct)) and fits(other):
+            near[shared.count(set())].append(other)
+    alike = next(filter(None, near), [])
+    alike.sort(key=lambda other: (rarity(other), equipment.unlike(exercise, other)))
+    return [other.name for other in alike[:most]]

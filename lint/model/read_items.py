@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+
 from ..syntax.tree import Mapping
 from .read_line import LineReader, pairing
 from .values import items_of, terms_of, text_of
@@ -110,11 +112,20 @@ def _is_plain(at: LocatedNode) -> bool:
 
 
 def _joins_lifts(at: LocatedNode) -> bool:
-    """Whether a line is a complex in one: ``clean + front squat + jerk``, 1+1+1."""
-    name = at.get("exercise")
-    joined = 0 if name is None else name.words.count(" + ")
-    return joined > 1 and text_of(at.get("reps")).count("+") == joined and "work" not in at
+    """Whether a line is a complex in one: ``clean + front squat + jerk``, 1+1+1.
 
+    ``clean + jerk``, 1+1, is one lift: the clean and jerk.
+    """
+    name = at.get("exercise")
+    lifts = [] if name is None else name.words.lower().split(" + ")
+    reps = text_of(at.get("reps")).split("+")
+    if len(lifts) < 2 or len(lifts) != len(reps) or "work" in at:
+        return False
+    return not re.fullmatch(_ONE_LIFT, " + ".join(lifts)) or reps[0].strip() != reps[1].strip()
+
+
+_ONE_LIFT = r"([^+]*clean|[a-z]{0,2}c) \+ ([^+]*jerk|[a-z]?j)"
+"""The clean and jerk, written with a plus."""
 
 CHANGING = frozenset({"every", "for", "rest after", "warm-up sets", "method", "note", "cue", "stop when"})
 """Keys of a line that hold for all its weeks, or change by week."""

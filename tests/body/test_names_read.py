@@ -479,6 +479,27 @@ def test_a_word_that_makes_another_lift_does_so_wherever_it_stands(name: str) ->
     assert CATALOGUE.reading(name) is None
 
 
+@pytest.mark.parametrize("name", ["Umsetzen (hang)", "Soulevé (squat)", "Trekking, steep (row)"])
+def test_a_lift_in_brackets_behind_words_that_nobody_knows_is_not_the_lift(name: str) -> None:
+    assert CATALOGUE.reading(name) is None
+
+
+@pytest.mark.parametrize(
+    ("name", "meant"),
+    [
+        ("Day 1 (squat)", "back squat"),
+        ("Station 3 (push-up)", "push-up"),
+        ("Heavy (bench press)", "bench press"),
+        ("Chin +kg", "chin-up"),
+        ("Dip (+ kg)", "dip"),
+    ],
+)
+def test_a_place_in_the_session_and_a_bare_unit_say_nothing_of_the_lift(name: str, meant: str) -> None:
+    reading = CATALOGUE.reading(name)
+    assert reading is not None
+    assert reading.exercise.name == meant
+
+
 # Implements
 
 

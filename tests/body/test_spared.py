@@ -9,7 +9,7 @@ import pytest
 
 from spotline.lint.body import catalogue
 from spotline.lint.body.exercise_fields import fields
-from spotline.lint.body.known import Known
+from spotline.lint.body.known import CATALOGUE, Known
 from spotline.lint.body.restriction_angles import said_of
 from spotline.lint.body.restriction_traits import loads
 from spotline.lint.body.restriction_words import MOVEMENTS, PARTS
@@ -371,3 +371,45 @@ def test_what_lifters_and_machines_differ_by_is_not_sure(name: str, surely: bool
     assert spared.surely_forbids(exercise, (0, 95))
     assert not spared.surely_forbids(exercise, (0, 80))
     assert read("deep knee bend").surely_forbids(exercise)
+
+
+@pytest.mark.parametrize(
+    ("spared", "loading", "clear"),
+    [
+        ("single leg squat", "pistol squat", "back squat"),
+        ("one-legged squats", "shrimp squat", "split squat"),
+        ("unilateral squats", "skater squat", "leg press"),
+        ("single leg deadlifts", "single-leg Romanian deadlift", "Romanian deadlift"),
+        ("single-leg landings", "single-leg hop", "box jump"),
+        ("single-leg work", "step-up", "leg press"),
+        ("one-legged exercises", "single-leg calf raise", "standing calf raise"),
+    ],
+)
+def test_what_is_spared_on_one_leg_is_not_spared_on_two(spared: str, loading: str, clear: str) -> None:
+    one, two = catalogue.exercise(loading), catalogue.exercise(clear)
+    assert one is not None
+    assert two is not None
+    meant = read(spared)
+    assert meant.is_understood
+    assert meant.forbids(one)
+    assert not meant.forbids(two)
+
+
+@pytest.mark.parametrize(
+    ("spared", "loading", "clear"),
+    [
+        ("close-grip pressing", "close-grip bench press", "bench press"),
+        ("narrow grip", "diamond push-up", "push-up"),
+        ("wide grip benching", "wide-grip bench press", "bench press"),
+        ("wide-grip pulling", "wide-grip lat pulldown", "power snatch"),
+        ("supinated grip rows", "underhand bent-over row", "underhand curl"),
+    ],
+)
+def test_a_grip_is_spared_only_in_what_is_said_with_it(spared: str, loading: str, clear: str) -> None:
+    one, other = CATALOGUE.exercise(loading), CATALOGUE.exercise(clear)
+    assert one is not None
+    assert other is not None
+    meant = read(spared)
+    assert meant.is_understood
+    assert meant.forbids(one)
+    assert not meant.forbids(other)

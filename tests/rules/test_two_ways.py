@@ -26,8 +26,8 @@ def mended(content, edit):
     [
         ("split squat, sets: 2, reps: 8/8", "8/8", ["8 each", "8"], "warning"),
         ("single-arm dumbbell row, sets: 2, reps: 10-12/10-12", "10-12/10-12", ["10-12 each", "10-12"], "warning"),
-        ("back squat, sets: 3, reps: 5, load: +10 kg", "+10 kg", ["10 kg", "bodyweight + 10 kg"], "warning"),
-        ("leg press, sets: 3, reps: 8, load: -5 kg", "-5 kg", ["5 kg", "bodyweight - 5 kg"], "warning"),
+        ("back squat, sets: 3, reps: 5, load: +10 kg", "+10 kg", ["note: 10 kg more than last time", "bodyweight + 10 kg"], "warning"),
+        ("leg press, sets: 3, reps: 8, load: -5 kg", "-5 kg", ["note: 5 kg less than last time", "bodyweight - 5 kg"], "warning"),
         ("box jump, sets: 3, hold: 30 s", "30 s", ["reps: 30 s", "reps: 1, hold: 30 s"], "warning"),
         ("pogo jump, sets: 3, hold: 20 s", "20 s", ["reps: 20 s", "reps: 1, hold: 20 s"], "warning"),
         ("dumbbell bench press, sets: 3, reps: 8, load: 28 kg", "28 kg", ["2 x 28 kg", "2 x 14 kg"], "note"),

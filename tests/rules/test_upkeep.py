@@ -143,7 +143,9 @@ class TestExerciseUnknown:
     def test_two_lifts_in_one_name_are_told_apart(self, findings: Findings, week: Text) -> None:
         (finding,) = findings(week({"Gym": ["RDL to bent row, sets: 3"]}), self.RULE)
         assert finding.counted == "`RDL to bent row` names several lifts, so its sets count for no muscle."
-        assert finding.change == "Write a line for each: Romanian deadlift and bent-over row."
+        assert finding.change == (
+            "Write a line for each: Romanian deadlift and bent-over row; or a complex, as `reps: 1+1`."
+        )
         assert finding.edits == ()
 
     @pytest.mark.parametrize(
@@ -1110,7 +1112,7 @@ class TestEquipmentMissing:
         (finding,) = findings(week({"Gym": ["leg press, sets: 3"]}, self.head("kettlebell")), self.RULE)
         assert finding.counted.startswith("No leg press machine for leg press.")
         assert finding.change == (
-            "Swap leg press for dumbbell squat or goblet squat, or write leg press under `equipment`."
+            "Swap leg press for dumbbell squat or goblet squat, or write leg press machine under `equipment`."
         )
 
     @pytest.mark.parametrize(
