@@ -306,7 +306,7 @@ def _lighter(repetitions: float, curve: str) -> str:
 
 
 def _asked(entry: SetGroup, asked: float, number: int) -> str:
-    """``8 repetitions (1 of them in reserve)``; past the first set ``4 sets of 8``, of 10/8/8 ``8 in set 3``."""
+    """``8 repetitions (1 of them in reserve)``; past set 1 ``4 sets of 8``, of 10/8/8 ``8 in set 3``."""
     left = _least_left(entry)
     in_reserve = f" ({plain(left)} of them in reserve)" if left else ""
     if number == 1:
