@@ -17,6 +17,7 @@ FAMILIES = (
 """The families, in the order in which rules are listed."""
 
 MODULES = (
+    "left_out",
     "leg_coverage",
     "nordics",
     "calves",

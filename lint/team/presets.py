@@ -57,6 +57,7 @@ NEW_RULES: dict[str, tuple[str, ...]] = {
         "endurance-step-large",
         "equipment-unknown",
         "impact-days-consecutive",
+        "lift-left-out",
         "lift-of-load-unknown",
         "near-maximal-before-event",
         "our-name-unclear",

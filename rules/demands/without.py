@@ -50,6 +50,7 @@ WITHOUT = {
         "deload-missing",
         "deload-without-cut",
         "endurance-step-large",
+        "lift-left-out",
         "load-step-large",
         "nothing-changes",
         "progression-never-reached",
