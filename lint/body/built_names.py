@@ -1333,6 +1333,7 @@ KINDS: dict[str, tuple[str, ...]] = {
     'delt': ('thing',),
     'depression': ('lift',),
     'depth': ('free',),
+    'desk': ('free',),
     'developer': ('lift',),
     'deviation': ('lift',),
     'diagonal': ('lift',),
@@ -1368,7 +1369,7 @@ KINDS: dict[str, tuple[str, ...]] = {
     'each': ('free',),
     'easy': ('free',),
     'eccentric': ('free',),
-    'edge': ('lift',),
+    'edge': ('thing',),
     'effort': ('free',),
     'elbow': ('thing',),
     'elevated': ('lift',),
@@ -1538,6 +1539,7 @@ KINDS: dict[str, tuple[str, ...]] = {
     'jumping': ('movement',),
     'kayak': ('lift',),
     'keg': ('lift',),
+    'kerb': ('free',),
     'kettlebell': ('implement', 'kettlebell'),
     'kg': ('free',),
     'kick': ('movement',),
@@ -1801,6 +1803,7 @@ KINDS: dict[str, tuple[str, ...]] = {
     'rir': ('free',),
     'rise': ('lift',),
     'riser': ('free',),
+    'rising': ('lift',),
     'rock': ('lift',),
     'roll': ('movement',),
     'rollback': ('lift',),
@@ -2105,6 +2108,7 @@ KINDS: dict[str, tuple[str, ...]] = {
     'width': ('free',),
     'wind': ('lift',),
     'windmill': ('movement',),
+    'windowsill': ('free',),
     'windshield': ('lift',),
     'wiper': ('lift',),
     'with': ('joining',),
@@ -5307,6 +5311,7 @@ NAMES: str = (
     'ring\tfly ring\tsuspension fly\n'
     'ring\tring row\tsuspension row\n'
     'rise\trise toe\tbodyweight calf raise\n'
+    'rising\tchair rising\tchair squat\n'
     'roll\tdown roll\tloaded spinal roll-down\n'
     'rollback\tdumbbell rollback\trolling dumbbell extension\n'
     'roller\tab roller\tab wheel rollout\n'
@@ -5959,6 +5964,7 @@ NAMES: str = (
     'stance\tleg narrow press stance\tlow-foot leg press\n'
     'stance\tleg press stance wide\thigh-foot leg press\n'
     'stance\tsquat stance wide\tsumo squat\n'
+    'stand\tchair stand up\tchair squat\n'
     'stand\theel stand toe\ttandem stand\n'
     'stand\tstand toe\tbodyweight calf raise\n'
     'standing\tab rollout standing wheel\tstanding ab wheel rollout\town\n'
@@ -6036,6 +6042,7 @@ NAMES: str = (
     'standing\tleg raise side standing\tbodyweight standing hip abduction\n'
     'standing\tmachine squat standing\tmachine squat\n'
     'standing\tmarch standing\tstanding knee raise\n'
+    'standing\tone-leg standing\tsingle-leg balance\n'
     'standing\toverhead press standing\toverhead press\n'
     'standing\tplate press standing\tplate squeeze press\n'
     'standing\tpress standing\toverhead press\n'

@@ -92,7 +92,7 @@ NOT_BARE = {
 WORN_IN = ("squat", "lunge", "hip hinge", "hip thrust")
 """Movement patterns whose load is another than a band at the knees. In others the band is the load."""
 
-RAISED = ("bench", "box", "chair", "step", "table", "bed", "sofa", "couch")
+RAISED = ("bench", "box", "chair", "step", "table", "desk", "bed", "sofa", "couch")
 """What may lie on the floor's place below who lies or leans on the floor else: "leg raise on bench"."""
 
 PLACES: dict[str, tuple[str, ...]] = {
