@@ -54,7 +54,7 @@ def deload_without_cut(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]
     repetitions, or most of the hard work eased: 10 % less load, or 2 more repetitions in reserve; or a part
     of the sets and of the load that together comes to as much, or nearly. One note for the weeks of a
     programme. Silent in season, for novices of a group, where a note says how the week is easier, and where
-    sets could not be read.
+    sets could not be read or cannot be meant.
 
     Flags:
         programme: Squat
@@ -88,9 +88,8 @@ def deload_without_cut(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]
     """
     heavier = list(_heavier(ledger))
     yield from heavier
-    is_novice = ledger.header.level == "novice"
-    volume = "volume of novices" if is_novice else "volume"
-    cut = limits.number("volume of novices") if is_novice else limits.number("volume")
+    volume = "volume of novices" if ledger.header.level == "novice" else "volume"
+    cut = limits.number(volume)
     uncut = list(_uncut(ledger, limits, cut))
     told = {number for one in heavier for number in one.weeks}
     yield from _copied(ledger, {*told, *(week.number for _, _, week, _ in uncut)})
@@ -126,46 +125,41 @@ def _hardly_easier(name: str, week: Week, before: Week) -> str:
 def _heavier(ledger: Ledger) -> Iterator[DraftFinding]:
     """Easier weeks in which most main lifts hold more sets than before at the same load."""
     for week, before, place in _deloads(ledger):
-        parts = [part for part in Change(before, week).parts if part.alike and _is_loaded(part)]
+        parts = [part for part in Change(before, week).parts if _is_loaded(part)]
         grown = [part for part in parts if _has_grown(part)]
-        others = [part for part in parts if part not in grown]
-        if not grown or (2 * len(grown) <= len(parts) and not _stands_out(grown, others)):
+        if 2 * len(grown) <= len(parts) and not _stands_out(grown, parts):
             continue
         first = grown[0]
         entry = max(first.after, key=lambda one: one.sets.middle)
         now, was = (sum(one.sets.middle for one in groups) for groups in (first.after, first.before))
-        at = entry.work.places.get("sets", place)
+        others = [part.after[0] for part in grown[1:]]
         yield found(
-            at,
-            f"Meant to be easier, yet {first_of([part.after[0].name for part in grown])}"
-            f" {'holds' if len(grown) == 1 else 'hold'} {sets_of(now)}, {plain(was)} in week {before.number}"
-            f" at {'the same' if round(first.load or 0) == 100 else 'no less'} load.",
+            entry.work.places.get("sets", place),
+            f"Meant to be easier, yet {entry.name} holds {sets_of(now)}, {plain(was)} in week {before.number}"
+            f" at {'the same' if first.load == 100 else 'no less'} load"
+            f"{f'; also {first_of([one.name for one in others])}' if others else ''}.",
             wanted="fewer sets or less load on the main lifts",
             change=f"Take {sets_of(now - was + 1)} off, or lower the load.",
             where=line_name(entry.prescription),
             subject="heavier deload",
             weeks=(week.number,),
             amount=Amount(now, was),
-            related=tuple(
-                Related(part.after[0].work.places.get("sets", place), part.after[0].name)
-                for part in grown[1:]
-            ),
+            related=tuple(Related(one.work.places.get("sets", place), one.name) for one in others),
             excess=now - was,
         )
 
 
 def _copied(ledger: Ledger, told: Container[int]) -> Iterator[DraftFinding]:
     """Easier weeks whose main lifts are those of a week before, and not of the lightest of them."""
-    deloads = [(week, last, place) for week, last, place in _deloads(ledger)]
-    lines = [dict(line) for line in ledger.recall(weeks_of_lines, ledger.weeks)] if deloads else []
     since = 0
-    for week, last, place in deloads:
+    for week, last, place in _deloads(ledger):
+        lines = [dict(line) for line in ledger.recall(weeks_of_lines, ledger.weeks)]
         wave = [one for one in ledger.typical_weeks() if since < one.number <= last.number]
         since = week.number
         parts = [
             {one: PartChange([line[one]], [line[week]]) for one in wave if one in line}
             for line in lines
-            if week in line
+            if week in line and line[week].compound
         ]
         waved = [changes for changes in parts if _is_waved(changes)]
         for before in reversed(wave) if week.number not in told else ():
@@ -192,7 +186,7 @@ def _copied(ledger: Ledger, told: Container[int]) -> Iterator[DraftFinding]:
 
 def _is_waved(changes: Mapping[Week, PartChange]) -> bool:
     """Whether a loaded lift is lighter in another week of its wave than in the deload."""
-    return any(_is_loaded(part) and part.load is not None and part.load > 100 for part in changes.values())
+    return any(part.load is not None and part.load > 100 for part in changes.values())
 
 
 def _is_repeated(part: PartChange) -> bool:
@@ -200,10 +194,10 @@ def _is_repeated(part: PartChange) -> bool:
     return all(value is not None and value >= 100 for value in (part.sets, part.load, part.repetitions))
 
 
-def _stands_out(grown: list[PartChange], others: list[PartChange]) -> bool:
+def _stands_out(grown: list[PartChange], parts: list[PartChange]) -> bool:
     """Whether one heavy lift alone is harder, while each of the others is eased."""
-    heavy = [one for one in grown[0].after if one.percent is not None and one.percent.high >= HEAVY]
-    return len(grown) == 1 and bool(heavy) and all(_is_eased(part) for part in others)
+    heavy = [one for part in grown for one in part.after if one.percent and one.percent.high >= HEAVY]
+    return len(grown) == 1 and bool(heavy) and all(_is_eased(part) for part in parts if part not in grown)
 
 
 HEAVY = 70
@@ -217,20 +211,13 @@ def _is_eased(part: PartChange) -> bool:
 
 def _is_loaded(part: PartChange) -> bool:
     """Whether it is a lift over several joints whose loads can be compared."""
-    return part.load is not None and any(one.compound for one in part.after)
+    return part.load is not None and part.after[0].compound
 
 
 def _has_grown(part: PartChange) -> bool:
     """Whether it holds more sets than before, at no less load and with no fewer repetitions."""
-    sets, load, repetitions = part.sets, part.load, part.repetitions
-    return (
-        sets is not None
-        and sets > 100
-        and load is not None
-        and load >= 100
-        and (repetitions is None or repetitions > 100)
-        and (part.reserve is None or part.reserve <= 0)
-    )
+    fuller = all(value is None or value > 100 for value in (part.sets, part.repetitions))
+    return fuller and not _is_eased(part) and (part.reserve or 0) <= 0
 
 
 def _deloads(ledger: Ledger) -> Iterator[tuple[Week, Week, Place]]:
@@ -254,7 +241,7 @@ def _uncut(ledger: Ledger, limits: Limits, volume: float) -> Iterator[tuple[Plac
             continue
         if ledger.recall(is_easier, week, before, limits):
             continue
-        if all(entry.work.readable for one in (week, before) for _, entry in one.entries()):
+        if all(entry.work.readable and entry.meant for one in (week, before) for _, entry in one.entries()):
             yield place, _deload(week)[2], week, before
 
 
