@@ -63,9 +63,10 @@ def week_out_of_line(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     the sets of the weeks before and after it, or half of them, 2 sets or more apart; with so many repetitions
     at the same load, or half as many more that fit in between once a digit is left out, 18 for 8; with a load
     more than 10 % below both, unless its sets are fewer, too; or with a number below both that fits in
-    between once two digits change places or a nought is added. A dip counts where the week is no easier one
-    otherwise. A load that leaves upwards, and sets that rise by more than a week
-    should, are for load-step-large and sets-step-large to say, a load that can hardly be meant for
+    between once two digits change places or a nought is added. A dip counts where it is the only one of the
+    week, this is no easier one otherwise, and the week before does not stand out itself. A load that leaves
+    upwards, and sets that rise by more than a week should, are for load-step-large and sets-step-large to
+    say, a load that can hardly be meant for
     number-implausible. Silent where a note says that the week is meant.
 
     Flags:
@@ -93,8 +94,6 @@ def week_out_of_line(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
                 load: {1: 62.5 %, 2: 65 %, 3: 60 %, 4: 67.5 %}
     """
     weeks = tuple(week for week in ledger.weeks if week.is_typical())
-    if len(weeks) < 3:
-        return
     by_week: dict[tuple[int, str], list[_Odd]] = {}
     for line in ledger.recall(weeks_of_lines, weeks):
         for what in ("load", "sets", "reps"):
@@ -129,8 +128,8 @@ class _Odd:
         self.week_before, self.before = before
         self.week, self.entry = at
         self.after = after
-        self.values = was, now, then = values
-        self.direction = "up" if now > max(was, then) else "down"
+        self.values = values
+        self.direction = "up" if values[1] == max(values) else "down"
         slip = slip_in(self.before, self.entry, after) if what == "load" else None
         self.meant = slip[0] if slip else _a_digit_too_many(self.entry, values) if what == "reps" else None
 
@@ -179,14 +178,11 @@ def _odd_weeks(line: Line, what: str, limits: Limits) -> list[_Odd]:
     entries = [entry for _, entry in line]
     if len({id(getattr(entry.work, what)) for entry in entries}) == 1:
         return []  # one value for all weeks
-    odd, apart = [], limits.number("fewest apart")
-    values = [] if what == "load" else [value_of(entry, what, entry) for entry in entries]
+    odd = []
     for at in range(1, len(line) - 1):
         three = entries[at - 1 : at + 2]
-        was, now, then = values[at - 1 : at + 2] or [value_of(one, what, entries[at]) for one in three]
-        if was is None or now is None or then is None or min(was, then) <= now <= max(was, then):
-            continue
-        if what == "sets" and (abs(now - was) < apart or not _stands_out(was, now, then, limits)):
+        was, now, then = (value_of(one, what, entries[at]) for one in three)
+        if was is None or now is None or then is None or now == sorted((was, now, then))[1]:
             continue
         one = _Odd(what, line[at - 1], line[at], entries[at + 1], (was, now, then))
         if len({_beside(each, what) for each in three}) > 1 and (what == "load" or one.meant is None):
@@ -197,13 +193,13 @@ def _odd_weeks(line: Line, what: str, limits: Limits) -> list[_Odd]:
 
 
 def _follows_a_spike(line: Line, odd: _Odd, limits: Limits) -> bool:
-    """Whether a load is low beside the week before alone, which stands out from the weeks around it."""
+    """Whether a value is low beside the week before alone, which stands out from the weeks around it."""
     at = [week for week, _ in line].index(odd.week)
-    if odd.what != "load" or odd.direction != "down" or at < 2:
-        return False
-    before = value_of(line[at - 2][1], "load", odd.entry)
-    was, _, then = odd.values
-    return before is not None and was > max(before, then) * (1 + limits.number("drop") / 100)
+    earlier = [value_of(one, odd.what, odd.entry) for _, one in line[: at - 1][-1:]]
+    was, now, then = odd.values
+    return any(
+        one is not None and was > max(one, now, then) * (1 + limits.number("drop") / 100) for one in earlier
+    )
 
 
 MUCH, NEAR = 1.5, 2
@@ -250,21 +246,17 @@ def _leaves(odd: _Odd, limits: Limits) -> bool:
 def _stands_out(was: float, now: float, then: float, limits: Limits) -> bool:
     """Whether sets or repetitions are so many times those before and after, or such a part of them."""
     times, apart = limits.number("times"), limits.number("fewest apart")
-    if now > max(was, then):
-        return now >= max(was, then) * times and now - max(was, then) >= apart
-    return now * times <= min(was, then) and min(was, then) - now >= apart
+    low, high = min(was, then), max(was, then)
+    return now >= max(high * times, high + apart) or now <= min(low / times, low - apart)
 
 
 def _is_a_slip(odd: list[_Odd], limits: Limits) -> bool:
-    """Whether a dip is of one line alone, in a week that is otherwise as hard as the one before.
+    """Whether a dip is of one value alone, in a week that is otherwise as hard as the one before.
 
     A number that reads as a slip of the pen is one even where its line is all that the week holds.
     """
-    if len({one.entry.prescription for one in odd}) > 1:
-        return False
-    if any(one.meant is not None for one in odd):
-        return len(odd) == 1
-    return not is_easier(odd[0].week, odd[0].week_before, limits)
+    one = odd[0]
+    return len(odd) == 1 and (one.meant is not None or not is_easier(one.week, one.week_before, limits))
 
 
 def _out_of_line(odd: list[_Odd], number: int) -> DraftFinding:
@@ -295,8 +287,8 @@ def _in_line(odd: _Odd) -> Offer:
         around = [one.work.places.get(odd.what) for one in (odd.before, odd.after)]
         if odd.meant and odd.what == "reps":
             yield from one_of(odd.place, [plain(odd.meant)])
-        elif odd.meant and odd.entry.work.load is not None and odd.entry.work.load.span is not None:
-            yield from with_number(odd.place, odd.entry.work.load.span.low, [odd.meant])
+        elif odd.meant and odd.entry.work.load:
+            yield from with_number(odd.place, odd.entry.work.load.values[0].low, [odd.meant])
         else:
             yield from one_of(odd.place, dict.fromkeys(one.excerpt for one in around if one is not None))
 
