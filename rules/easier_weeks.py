@@ -68,7 +68,7 @@ def is_easier(week: Tally, before: Tally, limits: Limits) -> bool:
     is_hard = 2 * sum(part.hard for part in change.parts) >= sum(part.held for part in change.parts)
     work = [(part, part.hard if is_hard else part.held) for part in change.parts]
     eased = sum(sets for part, sets in work if not part.is_none and _is_eased(part, limits))
-    return eased > 0 and 2 * eased > sum(sets for _, sets in work)
+    return 2 * eased > sum(sets for _, sets in work)
 
 
 def _is_cut(change: Change | PartChange, limits: Limits) -> bool:
@@ -93,9 +93,9 @@ def further(change: Change) -> str:
         share = f"{change.load:.0f} % of the" if round(change.load) != 100 else "the same"
         parts.append(f"{share} load")
     if change.reserve is not None:
-        more = "less" if change.reserve < 0 else "more"
-        repetitions = plain(round(2 * abs(change.reserve)) / 2)
-        parts.append(f"{repetitions} {more} in reserve" if repetitions != "0" else "the same effort")
+        more = round(2 * change.reserve) / 2
+        less = f"{plain(-more)} less in reserve" if more else "the same effort"
+        parts.append(f"{plain(more)} more in reserve" if more > 0 else less)
     return f", {listed(parts)}" if parts else ""
 
 

@@ -120,9 +120,7 @@ def nothing_changes(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
 def _loaded(weeks: Sequence[Week]) -> int:
     """How many lifts have a load that is more than the body."""
     entries = (entry for week in weeks for _, entry in week.entries())
-    return len(
-        {one.name for one in entries if one.work.load is not None and one.work.load.kind != "bodyweight"}
-    )
+    return len({one.name for one in entries if one.work.load and _is_more_than_the_body(one.work.load)})
 
 
 def _moves_elsewhere(run: _Unchanged, weeks: Sequence[Week]) -> bool:
@@ -132,7 +130,7 @@ def _moves_elsewhere(run: _Unchanged, weeks: Sequence[Week]) -> bool:
     for week in weeks:
         for name, entries in week.lifts().items() if pattern and week.number in run.weeks else ():
             exercise = entries[0].exercise
-            if exercise is not None and exercise.pattern == pattern and exercise is not run.entry.exercise:
+            if exercise is not None and exercise.pattern == pattern:
                 doses.setdefault(name, set()).add(tuple(_dose(entry.work) for entry in entries))
     return any(len(different) > 1 for different in doses.values())
 
@@ -169,9 +167,7 @@ def _is_fixed(entry: SetGroup, moves: tuple[str, ...]) -> bool:
     load, reps = work.load, work.reps
     if load is None or _is_open(load) or line.progression is not None:
         return False
-    if load.kind in ("bodyweight", "share") and not load.added:
-        return False
-    if any(value.low != value.high for value in load.values):
+    if not _is_more_than_the_body(load) or any(value.low != value.high for value in load.values):
         return False
     if reps is not None and (reps.open_last or any(one.low != one.high for one in reps.sets)):
         return False
@@ -184,6 +180,13 @@ ELSEWHERE = (
     "when easy", "feels easy", "too easy", "each time", "every time", "log", "logbook", "build",
 )  # fmt: skip
 """The same in other words and languages (common practice, no source)."""
+
+
+def _is_more_than_the_body(load: Load) -> bool:
+    """Whether a load is more than the lifter's own mass, or a share of it."""
+    if load.kind == "bodyweight":
+        return any(one.high > 0 for one in load.values)
+    return load.kind != "share" or load.added > 0
 
 
 def _is_open(load: Load) -> bool:
