@@ -36,6 +36,13 @@ class TestRepRangeNarrow:
         assert finding.change == "Write `reps: 4-7` for one exercise on one day."
         assert "sources on fibre types conflict" in finding.why
 
+    def test_a_team_has_to_ask_for_it(self, findings: Findings) -> None:
+        text = twice("leg extension, sets: 4, reps: 10-12")
+        assert self.RULE not in {one.rule for one in findings(text)}
+        assert self.RULE in {
+            one.rule for one in findings(text, files={"spotline.yaml": f"rules: {{{self.RULE}: run}}"})
+        }
+
     def test_the_words_where_all_is_heavy(self, findings: Findings) -> None:
         (finding,) = findings(
             twice("leg extension, sets: 4, reps: 5", "seated leg curl, sets: 4, reps: 6"), self.RULE
@@ -461,8 +468,8 @@ class TestSetsAgainstReps:
         assert finding.wanted == "one number for each set"
         assert finding.change == "Write 3 sets, or give each set its number."
         assert [(related.place.excerpt, related.words) for related in finding.related] == [("4", "4 sets")]
-        assert [(edit.place.excerpt, edit.words, edit.label) for edit in finding.edits] == [
-            ("4", "3", "write 3 sets")
+        assert [(edit.place.excerpt, edit.words, edit.label, edit.certain) for edit in finding.edits] == [
+            ("4", "3", "write 3 sets", False)
         ]
 
     @pytest.mark.parametrize(
