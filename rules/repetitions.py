@@ -140,8 +140,8 @@ def _widened(narrow: list[tuple[str, Count]], lacking: str) -> Offer:
     for _, count in narrow:
         entries = {part.entry.prescription: part.entry for part in count.parts}
         if len(entries) > 1:
-            likely = sorted(entries.values(), key=lambda one: one.compound, reverse=lacking == "heavy")
-            chosen.setdefault(likely[0].prescription, likely[0])
+            likely = max(entries.values(), key=lambda one: one.compound == (lacking == "heavy"))
+            chosen[likely.prescription] = likely
     return in_one_edit(
         f"write reps: {words} on {first_of([entry.name for entry in chosen.values()])}",
         [writing(entry.work.places.get("reps"), words) for entry in chosen.values()],
@@ -197,8 +197,10 @@ def rir_rpe_contradict(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding
               - {exercise: bench press, sets: 3, reps: 5, rir: 1-2, rpe: 8-9}
     """
     work = entry.work
+    assert work.rir is not None
+    assert work.rpe is not None
     left = reserve_of(work.rpe)
-    if work.rir is None or work.rpe is None or left is None or left.meets(work.rir):
+    if left is None or left.meets(work.rir):
         return
     fitting = rpe_of(work.rir)
     choices = [*([("rpe", "RPE", fitting)] if fitting else []), ("rir", "RIR", left)]

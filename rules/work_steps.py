@@ -91,7 +91,7 @@ def work_step_large(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
             earlier = [held[number] for number in before if number in held]
             if len(earlier) < limits.number("weeks"):
                 continue
-            known += _growth(earlier, now) if now.work.load else []
+            known += _growth(earlier, now)
             leaps += [(now, earlier)] if _leaps(earlier, now, limits) else []
         for now, earlier in leaps:
             yield _leapt(now, earlier, week, limits)
@@ -142,11 +142,11 @@ def _growth(earlier: list[SetGroup], now: SetGroup) -> list[_Fuller]:
     grown = []
     for before in earlier:
         part = PartChange([before], [now])
-        sets, load, repetitions = part.sets, part.load, part.repetitions
-        if sets is None or load is None or repetitions is None:
+        load, repetitions = part.load, part.repetitions
+        if load is None or repetitions is None:
             return []
-        both = sets > 100 and load > 100
-        grown.append(_Fuller(load * repetitions / 10_000, before, now, in_both=both))
+        both = now.sets.middle > before.sets.middle and load > 100
+        grown.append(_Fuller(load / 100 * repetitions / 100, before, now, in_both=both))
     least = min(grown, key=lambda one: one.times)
     return [_Fuller(least.times, least.before, now, in_both=all(one.in_both for one in grown))]
 
