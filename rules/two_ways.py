@@ -83,7 +83,7 @@ def _each_side(entry: SetGroup, exercise: Exercise) -> DraftFinding | None:
 def _added_weight(entry: SetGroup, exercise: Exercise) -> DraftFinding | None:
     """``+10 kg`` on what is not lifted with the body."""
     load = entry.work.load
-    if load is None or entry.implement in ("", "bodyweight"):
+    if load is None or load.kind != "bodyweight" or entry.implement in ("", "bodyweight"):
         return None
     place = entry.work.places["load"]
     signed = re.match(r"['\"]?([+\u2010-\u2015\u2212-])", place.excerpt)

@@ -370,10 +370,10 @@ class TestMoreRepsThanLoadAllows:
         [
             ("sets: 3, reps: 8/8/14, load: 85 %", "14 repetitions at 85 %."),
             ("sets: 3, reps: 12/5/11, load: 85 %", "12 repetitions at 85 %."),  # too many even fresh
-            ("sets: 3, reps: 9/5/11, load: 85 %", "3 sets of 11 at 85 %."),
+            ("sets: 3, reps: 9/5/11, load: 85 %", "11 in set 3 at 85 %."),
             (
                 "sets: 3, reps: 11/5/10, load: 85 %",
-                "3 sets of 10 at 85 %.",
+                "10 in set 3 at 85 %.",
             ),  # the first is fresh
             ("sets: 3, reps: 20/8/6, load: 70/80/90 %", ""),
             ("sets: 3, reps: 8/8/20, load: 70/80/90 %", "20 repetitions at 70/80/90 %."),
