@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from functools import lru_cache
+from math import nan
 
 from ..lint.counting.set_group import WITH_BODY
 from ..lint.engine.limits import Condition, Option
@@ -104,29 +105,34 @@ class Step:
 
 
 def step_between(
-    entry: SetGroup, earlier: Iterable[tuple[SetGroup, int]], limits: Limits, longer_by: float = 0
+    entry: SetGroup,
+    earlier: Iterable[tuple[SetGroup, int]],
+    limits: Limits,
+    longest: Named = "like repetitions",
 ) -> Step | None:
     """The step from the heaviest like set among earlier ones, where it is too large from each of them.
 
     Each comes with the weeks that its load has been lifted for. Where no set is alike, a steep step is told
-    from those that are up to ``longer_by`` repetitions longer.
+    from longer ones: ``longest`` is the limit for the repetitions that they may have more.
     """
-    like, longer = [], []
+    near = limits.number("like repetitions")
+    like: list[Step] = []
+    longer: list[Step] = []
     for before, weeks in earlier:
-        if before.fast_tempo != entry.fast_tempo:
-            continue
-        was, now = middle_repetitions(before.work), middle_repetitions(entry.work)
-        unit = unit_of_both(before, entry)
-        if was is None or now is None or not unit:
-            continue
-        if abs(now - was) <= limits.number("like repetitions"):
-            like.append(stepped(before, entry, unit, max(was - now, 0.0), limits, weeks))
-        elif 0 < was - now <= longer_by:
-            longer.append(stepped(before, entry, unit, was - now, limits, weeks))
+        fewer, unit = repetitions_fewer(before, entry), unit_of_both(before, entry)
+        if unit and before.fast_tempo == entry.fast_tempo and -near <= fewer <= limits.number(longest):
+            steps = like if fewer <= near else longer
+            steps.append(stepped(before, entry, unit, max(fewer, 0.0), limits, weeks))
     steps = like or longer
     if not all(step.wanted and (like or step.up > STEEP * step.most) for step in steps):
         return None
     return min(steps, key=lambda step: step.up, default=None)
+
+
+def repetitions_fewer(before: SetGroup, entry: SetGroup) -> float:
+    """By how many repetitions sets are shorter than earlier ones, by their middles; NaN if not known."""
+    was, now = (one.work.reps.a_set() if one.work.reps else None for one in (before, entry))
+    return was.middle - now.middle if was and now else nan
 
 
 def unit_of_both(before: SetGroup, entry: SetGroup) -> str:
@@ -145,9 +151,8 @@ def stepped(
     by_share = was * share / 100
     smallest, pieces = smallest_step(entry, limits), load_in_words(entry.work).pieces
     kilograms = limits.number(smallest) * pieces if unit in ("mass", WITH_BODY) else 0.0
-    stock = entry.programme.stock(entry.implement) if kilograms and unit == "mass" else None
-    following = stock.after(was / pieces) if stock else None
-    if following is not None:
+    stock = entry.programme.stock(entry.implement) if unit == "mass" else None
+    if stock and (following := stock.after(was / pieces)):
         kilograms = max(kilograms, following * pieces - was)
     up = 100 * (now / was - 1)
     most = 100 * max(by_share, kilograms) / was
@@ -170,12 +175,6 @@ def of_pieces(smallest: Named, pieces: float) -> tuple[str, Named]:
 
 def _wanted(allowed: str, limits: Limits, *of: tuple[str, Named]) -> str:
     return limits.worked_out(f"at most {allowed} more", *of)
-
-
-def middle_repetitions(work: Work) -> float | None:
-    """The middle of the repetitions of a set."""
-    reps = work.reps.a_set() if work.reps else None
-    return reps.middle if reps else None
 
 
 def _nearer_to_failure(before: SetGroup, entry: SetGroup) -> float:
@@ -211,7 +210,7 @@ LOADED_FOR_LEGS = ("barbell", "trap bar", "guided bar", "machine", "plate")
 def is_on_both_legs(entry: SetGroup) -> bool:
     """Whether both legs lift it together: a squat, a hinge, a press with the legs."""
     exercise = entry.exercise
-    if exercise is None or exercise.unilateral or entry.side or exercise.stance in ("split", "single leg"):
+    if exercise is None or exercise.unilateral or entry.side:
         return False
     return exercise.pattern in ("squat", "hip hinge", "hip thrust")
 
@@ -238,9 +237,10 @@ HALF = 0.5
 
 def _is_held_on_one_leg(entry: SetGroup) -> bool:
     """Whether one leg works at a time, with something in the hands: held first of all to stand well."""
-    exercise = entry.exercise
-    on_one = exercise is not None and (exercise.unilateral or exercise.stance in ("split", "single leg"))
-    return on_one and entry.implement in ("dumbbell", "kettlebell") and entry.compound
+    exercise = entry.exercise if entry.implement in ("dumbbell", "kettlebell") and entry.compound else None
+    return exercise is not None and (
+        exercise.pattern == "lunge" or exercise.stance in ("split", "single leg")
+    )
 
 
 def variant_of(entry: SetGroup) -> tuple[bool, ...]:

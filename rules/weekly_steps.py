@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from itertools import accumulate, pairwise
-from math import inf
 
 from ..lint.counting.change import is_a_digit_too_high, slip_in, visits_of_lines
 from ..lint.counting.set_group import WITH_BODY
@@ -19,8 +18,8 @@ from .load_steps import (
     Step,
     is_light,
     load_in_words,
-    middle_repetitions,
     of_pieces,
+    repetitions_fewer,
     smallest_of_implement,
     step_between,
     stepped,
@@ -137,49 +136,42 @@ class _Large:
 
 def _large_steps(weeks: tuple[Week, ...], limits: Limits) -> list[_Large]:
     """Steps that are too large, each with its entry and the number of its week."""
-    if not any(entry.work.load for week in weeks for _, entry in week.entries()):
-        return []
     earlier: dict[object, dict[SetGroup, tuple[bool, ...]]] = {}
     held: dict[object, set[int]] = {}  # the weeks of each load
     slips: set[object] = set()  # of the week before: what should stand there, nobody knows
     large = []
     for week in weeks:
-        lifts = week.lifts()
-        for name, entries in lifts.items():
+        for name, entries in week.lifts().items():
             known = earlier.setdefault(name, {})
             so_far = dict(known)  # what went up within the week went up in steps, too
             for entry in entries:
-                variant = known[entry] if entry in known else variant_of(entry)
-                is_new = known and entry not in known and name not in slips
-                if is_new and entry.measured and not is_test(entry):
+                load = tuple(entry.measured.items())
+                if load and entry not in so_far:
+                    variant = variant_of(entry)
                     alike = [one for one, other in so_far.items() if other == variant]
-                    lasting = [(one, len(held.get(_load(one), ()))) for one in alike]
-                    step = step_between(entry, lasting, limits, limits.number("longer by"))
-                    if step and not _follows_its_line(entry, alike, limits):
-                        large.append(_Large(step, entry, week.number))
-                so_far[entry] = variant
-                held.setdefault(_load(entry), set()).add(week.number)
+                    if known and name not in slips and not is_test(entry):
+                        lasting = [(one, len(held[name, *one.measured.items()])) for one in alike]
+                        step = step_between(entry, lasting, limits, "longer by")
+                        if step and not _follows_its_line(entry, alike, limits):
+                            large.append(_Large(step, entry, week.number))
+                    so_far[entry] = variant
+                held.setdefault((name, *load), set()).add(week.number)
             if not week.is_deload:
                 earlier[name] = so_far
         slips = {entry.exercise for _, entry in week.entries() if not entry.meant}
     return large
 
 
-def _load(entry: SetGroup) -> object:
-    """The lift of an entry with its load: what may be kept for weeks."""
-    return (entry.exercise or entry.name.casefold(), *entry.measured.items())
-
-
 def _follows_its_line(entry: SetGroup, earlier: Iterable[SetGroup], limits: Limits) -> bool:
     """Whether the step is small from longer sets of its own line, where only another line has sets alike."""
     for before in earlier:
-        was, now = middle_repetitions(before.work), middle_repetitions(entry.work)
-        unit = unit_of_both(before, entry)
-        if not unit or was is None or now is None or was < now or _line(before) != _line(entry):
-            continue
+        fewer, unit = repetitions_fewer(before, entry), unit_of_both(before, entry)
         if (
-            before.fast_tempo == entry.fast_tempo
-            and not stepped(before, entry, unit, was - now, limits).wanted
+            unit
+            and fewer > limits.number("like repetitions")
+            and _line(before) == _line(entry)
+            and before.fast_tempo == entry.fast_tempo
+            and not stepped(before, entry, unit, fewer, limits).wanted
         ):
             return True
     return False
@@ -194,11 +186,10 @@ def _is_meant(large: _Large, around: _Around, limits: Limits) -> bool:
 
     What comes near to doubling is a slip all the same.
     """
-    light, back = is_light(large.entry, limits), _back_to(around, limits)
-    if large.step.up >= limits.number("doubled") and large.step.up >= 2 * large.step.most:
+    if large.step.up >= max(limits.number("doubled"), 2 * large.step.most):
         return False
-    if light:
-        return not back
+    if is_light(large.entry, limits):
+        return not _back_to(around, limits)
     if around.is_a_wave():
         return True
     return large.step.up <= STEEP * large.step.most and around.has_like_steps(large)
@@ -259,18 +250,18 @@ class _Around:
 
     def is_a_wave(self) -> bool:
         """Whether the line goes down after this week, and is up again at like repetitions a week later."""
-        ahead, values = self.line[self.at + 1 : self.at + 3], self._values()
-        if len(ahead) < 2 or _further_reps(self.entry, ahead[1][1]) > 1:
+        ahead, values = self.line[self.at + 1 :], self._values()
+        if len(ahead) < 2 or not -1 <= repetitions_fewer(self.entry, ahead[1][1]) <= 1:
             return False
         return values[self.at + 1] < values[self.at] and values[self.at + 2] >= WAVE * values[self.at]
 
-    def breaks_a_rise(self) -> bool:
+    def breaks_a_rise(self, after: SetGroup) -> bool:
         """Whether the line never goes down but for this number, which fits in with one digit less."""
-        values = self._values()
-        others = [*values[: self.at], *values[self.at + 1 :]]
-        if self.after is None or len(others) < A_RISE or any(now < was for was, now in pairwise(others)):
+        others = self._values()
+        del others[self.at]
+        if len(others) < A_RISE or others != sorted(others):
             return False
-        return bool(self.before) and is_a_digit_too_high(self.before[0], self.entry, self.after[1])
+        return bool(self.before) and is_a_digit_too_high(self.before[0], self.entry, after)
 
     def has_like_steps(self, large: _Large) -> bool:
         """Whether the line goes up about as much in another week, too."""
@@ -290,18 +281,13 @@ LIKE = 0.6
 """Share of a step from which another one is like it (common practice, no source)."""
 
 
-def _further_reps(one: SetGroup, other: SetGroup) -> float:
-    """By how many repetitions the sets of two entries differ; no end of them where it is not known."""
-    was, now = middle_repetitions(one.work), middle_repetitions(other.work)
-    return abs(was - now) if was is not None and now is not None else inf
-
-
 def _around(ledger: Ledger, entry: SetGroup, week: int) -> _Around:
-    for line in ledger.recall(visits_of_lines, ledger.weeks):
-        for at, (when, one) in enumerate(line):
-            if one is entry and when.number == week:
-                return _Around(entry, at, line)
-    return _Around(entry, 0, [])
+    return next(
+        _Around(entry, at, line)
+        for line in ledger.recall(visits_of_lines, ledger.weeks)
+        for at, (when, one) in enumerate(line)
+        if one is entry and when.number == week
+    )
 
 
 def _after_a_slip(around: _Around, limits: Limits) -> bool:
@@ -318,7 +304,7 @@ def _back_to(around: _Around, limits: Limits) -> str:
     if around.after is None or around.is_a_wave():
         return ""
     week, after = around.after
-    if step_between(around.entry, ((after, 1),), limits) is None and not around.breaks_a_rise():
+    if step_between(around.entry, ((after, 1),), limits) is None and not around.breaks_a_rise(after):
         return ""
     return f", and back to {load_in_words(after.work).words} in week {week.number}"
 
@@ -335,49 +321,45 @@ def _stated_steps(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
         step = _stated_step(stated, entry, limits)
         if step is None or len({term.words for term in line.names()}) > 1:
             continue  # of several exercises, which one it is for only the coach knows
+        up, wanted = step
         how_often = f" every {stated.every.removeprefix('1 ')}" if stated.every else " at a time"
-        share = "" if stated.add.endswith("%") else f", {step.up:.0f} % of {load_in_words(entry.work).words}"
+        share = "" if stated.add.endswith("%") else f", {up:.0f} % of {load_in_words(entry.work).words}"
         yield found(
             stated.place,
             f"{entry.name} is to go up by {stated.add}{how_often}{share}.",
-            wanted=step.wanted,
+            wanted=wanted,
             change="Add less at a time, or correct a slip.",
             where=line_name(line),
-            excess=step.up,
+            excess=up,
         )
 
 
-def _stated_step(stated: Progression, entry: SetGroup, limits: Limits) -> Step | None:
-    """The step that a progression adds, where it is too large; None where it is not, or not known."""
+def _stated_step(stated: Progression, entry: SetGroup, limits: Limits) -> tuple[float, str] | None:
+    """What a progression adds, in %, where that is too large a step, and what is wanted; else None."""
     added = read_load(stated.add)
-    if added is None or added.span is None:
+    base = {"percent": 100, "mass": _kilograms(entry)}.get(added.kind) if added else None
+    if not base:
         return None
+    assert added is not None
+    assert added.span is not None
     reps = entry.work.reps.a_set() if entry.work.reps else None
     fewer = reps.high - reps.low if reps and stated.when else 0.0  # it starts again at the low end
     share = limits.number("step") + limits.number("a repetition") * fewer
     of: list[tuple[str, Named]] = [("{:%}", "step")]
     if fewer:
         of.append(("{:%} for each repetition fewer", "a repetition"))
-    wanted = limits.worked_out(f"at most {plain(share)} % at a time", *of)
-    if added.kind == "percent":
-        return Step(entry, added.span.low, share, wanted) if added.span.low > share else None
-    base = _kilograms(entry)
-    if added.kind != "mass" or not base:
-        return None
-    smallest, pieces = smallest_of_implement(entry, limits), load_in_words(entry.work).pieces
-    most, kilograms = base * share / 100, limits.number(smallest) * pieces
-    if kilograms > most:
-        most, allowed = kilograms, f"at most {plain(kilograms)} kg at a time"
-        wanted = limits.worked_out(allowed, of_pieces(smallest, pieces))
-    return (
-        Step(entry, 100 * added.span.low / base, 100 * most / base, wanted) if added.span.low > most else None
-    )
+    most, wanted = base * share / 100, limits.worked_out(f"at most {plain(share)} % at a time", *of)
+    if added.kind == "mass":
+        smallest, pieces = smallest_of_implement(entry, limits), load_in_words(entry.work).pieces
+        kilograms = limits.number(smallest) * pieces
+        if kilograms > most:
+            most, allowed = kilograms, f"at most {plain(kilograms)} kg at a time"
+            wanted = limits.worked_out(allowed, of_pieces(smallest, pieces))
+    return (100 * added.span.low / base, wanted) if added.span.low > most else None
 
 
-def _kilograms(entry: SetGroup) -> float:
-    """The load in kg, all pieces together; 0 where it is not known."""
-    load = entry.work.load
-    if load is None or load.span is None:
-        return 0.0
-    known = entry.kilograms_at(entry.percent) if load.kind == "percent" and entry.percent else None
-    return known.middle if known else entry.measured.get("mass") or entry.measured.get(WITH_BODY, 0.0)
+def _kilograms(entry: SetGroup) -> float | None:
+    """The load in kg, all pieces together; None or 0 where it is not known."""
+    at_percent = entry.kilograms_at(entry.percent) if entry.percent else None
+    measured = entry.measured.get("mass") or entry.measured.get(WITH_BODY)
+    return measured or (at_percent.middle if at_percent else None)
