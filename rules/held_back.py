@@ -5,13 +5,14 @@ from __future__ import annotations
 import re
 
 from ..lint.body.names import fold, words
-from ..lint.body.restriction_words import HARMLESS, HEAVY, IMPLEMENTS, LEFT_OUT, ONE
+from ..lint.body.restriction_words import HARMLESS, HEAVY, LEFT_OUT, ONE
 from .files_words import is_professional
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterator, Sequence
 
+    from ..lint.body.catalogue import Exercise
     from ..lint.counting.set_group import SetGroup
     from ..lint.model.athlete import Restriction
     from ..lint.model.programme import Member
@@ -51,33 +52,26 @@ _BACK_KEPT = re.compile(
 _NOT = re.compile(r"\b(?:no|not|never|without|nothing|avoid|keep off|below|under)\b([^.;]*)", re.IGNORECASE)
 
 
-def is_within(entry: SetGroup, bounds: Sequence[str]) -> bool:
+def is_within(entry: SetGroup, exercise: Exercise, bounds: Sequence[str]) -> bool:
     """Whether a line surely does what is spared by all words that bound it, such as ``heavy`` or ``barbell``;
     a word that nothing in a line can be held against leaves it unsure.
     """
-    return all(_holds(entry, bound) for bound in bounds)
+    return all(_holds(entry, exercise, bound) for bound in bounds)
 
 
-def _holds(entry: SetGroup, bound: str) -> bool:
+def _holds(entry: SetGroup, exercise: Exercise, bound: str) -> bool:
     if bound == "loaded":
-        return _is_loaded(entry) or _is_carried_on_the_hands(entry)
+        return _is_loaded(entry) or _is_carried_on_the_hands(exercise)
     if bound in HEAVY:
         return entry.percent is not None and entry.percent.low >= HEAVY_FROM
-    if bound == "bodyweight":
-        return not _is_loaded(entry) and entry.implement in ("bodyweight", "none")
-    if bound in IMPLEMENTS:
-        return entry.implement == bound
-    return bound in ONE and entry.exercise is not None and bool(entry.exercise.unilateral)
+    if bound in ONE:
+        return exercise.unilateral
+    return entry.implement == bound
 
 
-def _is_carried_on_the_hands(entry: SetGroup) -> bool:
+def _is_carried_on_the_hands(exercise: Exercise) -> bool:
     """Whether the arms carry the body overhead, as in a handstand."""
-    exercise = entry.exercise
-    return (
-        exercise is not None
-        and exercise.stance == "supported"
-        and max(exercise.path.get("shoulder", (0,))) > UP
-    )
+    return exercise.stance == "supported" and any(at > UP for at in exercise.path.get("shoulder", ()))
 
 
 UP = 150
@@ -87,9 +81,9 @@ UP = 150
 def _is_loaded(entry: SetGroup) -> bool:
     """Whether something is lifted with the body, or moved by it."""
     load = entry.work.load
-    if load is not None and load.kind == "bodyweight":
-        return all(one.low > 0 for one in load.values) and bool(load.values)
-    return load is not None or entry.implement not in ("bodyweight", "none", "band")
+    if load is None:
+        return entry.implement not in ("bodyweight", "none", "band")
+    return all(one.low > 0 for one in load.values)
 
 
 def says_that_it_may(
@@ -97,8 +91,8 @@ def says_that_it_may(
     restriction: Restriction,
     member: Member | None,
     *,
-    is_measured: bool = False,
-    spares_bending: bool = False,
+    is_measured: bool,
+    spares_bending: bool,
 ) -> bool:
     """Whether what is noted on a line is the coach's answer to a restriction, or the line is what was agreed,
     by the words of both. ``is_measured`` says that its degrees were held against the restriction,
@@ -107,8 +101,9 @@ def says_that_it_may(
     noted = list(_noted(entry, member))
     if any(_works_the_other_side(text, restriction) for text in noted):
         return True
-    name, said = _folded(entry.name), _folded(" ".join([entry.name, *noted]))
-    if any(_folded(agreed) - name and _folded(agreed) <= said for agreed in restriction.may_stay):
+    name, beside = _folded(entry.name), _folded(" ".join(noted))
+    agreed = [_folded(what) - name for what in restriction.may_stay]
+    if any(more and more <= beside for more in agreed):
         return True
     answers = [_ALLOWED, *([] if is_measured else [_SO_FAR]), *([_BACK_KEPT] if spares_bending else [])]
     if any(one.search(text) for one in answers for text in (entry.name, *noted)) or is_professional(noted):
@@ -139,11 +134,13 @@ def _noted(entry: SetGroup, member: Member | None) -> Iterator[str]:
     if line.paired:
         yield line.paired.note
     for one in member.adjustments if member else ():
-        if one.note and fold(one.swap.words if one.swap else one.exercise.words) == fold(entry.name):
+        if fold(one.swap.words if one.swap else one.exercise.words) == fold(entry.name):
             yield one.note
+
+
+_SAYS_NOTHING = HARMLESS | LEFT_OUT
 
 
 def _folded(text: str) -> frozenset[str]:
     """The words of a text that say something."""
-    plain = map(fold, words(text.lower()))
-    return frozenset(word for word in plain if word not in HARMLESS and word not in LEFT_OUT)
+    return frozenset(map(fold, words(text))) - _SAYS_NOTHING

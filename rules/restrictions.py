@@ -137,13 +137,14 @@ def loaded_in(week: Week, ledger: Ledger, restriction: Restriction, spared: Spar
 
 def _loads(entry: SetGroup, spared: Spared) -> bool:
     """Whether an entry surely loads what is spared; work of the other side alone does not."""
-    if entry.exercise is None or (spared.side and entry.side and entry.side != spared.side):
+    exercise = entry.exercise
+    if exercise is None or (spared.side and entry.side and entry.side != spared.side):
         return False
     if not entry.is_done:
         return False
     from .held_back import is_within
 
-    does = spared.surely_forbids(entry.exercise, _said_of(entry)) and is_within(entry, spared.bounds)
+    does = spared.surely_forbids(exercise, _said_of(entry)) and is_within(entry, exercise, spared.bounds)
     return does or (spared.strains and _strains(entry))
 
 

@@ -292,9 +292,6 @@ LOADED = frozenset(words("load loaded loading weight weighted"))
 HEAVY = frozenset(words("hard heavy"))
 """Words for much of it."""
 
-IMPLEMENTS = frozenset(words("band barbell bodyweight cable dumbbell kettlebell machine"))
-"""Words for what is lifted."""
-
 ONE = frozenset(words("one single"))
 """Words for one limb at a time."""
 
