@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
+from math import inf
+
 from ..lint.body.names import fold, words
 from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, Related, found
 from ..lint.model.naming import line_name
+from ..lint.model.quantities import NOTHING
 from ..lint.wording.words import plain
 from .shared import capital
 
@@ -77,9 +80,9 @@ def endurance_step_large(ledger: Ledger, limits: Limits) -> Iterator[DraftFindin
     for number, kinds in enumerate(weeks):
         for (what, unit), amounts in kinds.items():
             before = [one[what, unit] for one in weeks[max(number - back, 0) : number] if (what, unit) in one]
-            most, now = max((sum(one.values()) for one in before), default=0.0), sum(amounts.values())
+            most, now = max((sum(one.values()) for one in before), default=inf), sum(amounts.values())
             least = limits.number("metres more") if unit == METRES else 60 * limits.number("minutes more")
-            is_far = most > 0 and now > limits.number("times") * most and now - most >= least
+            is_far = now > limits.number("times") * most and now - most >= least
             if is_far and number + 1 not in events:
                 yield _grown(what, unit, amounts, most, ledger.weeks[number], limits)
 
@@ -94,14 +97,14 @@ def _amounts(week: Week, header: ProgrammeHeader) -> dict[tuple[str, str], Amoun
         what, work = _kind_of(entry, header), entry.work
         if what and work.sets is not None and work.sets.high > 0:
             unit = METRES if work.distance else SECONDS if work.timed else ""
-            each = work.distance or work.timed
+            each = work.distance or work.timed or NOTHING
             brought = kinds.setdefault(what, {}).setdefault(unit, {})
-            brought[entry] = brought.get(entry, 0.0) + (work.sets.high * each.high if each else 0.0)
+            brought[entry] = brought.get(entry, 0.0) + work.sets.high * each.high
     return {
         (what, unit): amounts
         for what, units in kinds.items()
         for unit, amounts in units.items()
-        if unit and len(units) == 1
+        if len(units) == 1
     }
 
 
@@ -233,21 +236,21 @@ def _rounds_of(week: Week) -> dict[tuple[str, ...], _Ring]:
         stations: dict[object, list[SetGroup]] = {}
         for entry in visit.own:
             paired = entry.prescription.paired
-            if entry.work.timed is not None and entry.work.readable:
+            if _seconds(entry):
                 stations.setdefault(paired or entry.prescription, []).append(entry)
         for entries in stations.values():
             found_in[(visit.session.name, *(fold(one.name) for one in entries))] = entries
     return {
         name: _Ring(entries, rest)
         for name, entries in found_in.items()
-        if (rest := _rest_between(entries[0])) is not None and all(map(_seconds, entries))
+        if (rest := _rest_between(entries[0])) is not None
     }
 
 
 def _seconds(entry: SetGroup) -> float:
-    """Seconds of work of a station or of intervals; 0 where no rounds are written."""
-    rounds, each = entry.work.sets, entry.work.timed
-    return rounds.high * each.high if rounds and each else 0.0
+    """Seconds of work of a station or of intervals; 0 where no rounds or no seconds are written."""
+    rounds, each = entry.work.sets or NOTHING, entry.work.timed or NOTHING
+    return rounds.high * each.high
 
 
 def _rest_between(entry: SetGroup) -> float | None:
@@ -273,10 +276,10 @@ def _jumped(grown: tuple[_Ring, _Ring], week: Week, limits: Limits) -> DraftFind
         related=tuple(
             Related(
                 one.prescription.place,
-                f"{line_name(one.prescription)}: {plain(round(seconds / 60, 2))} min",
-                share=(seconds / 60, seconds / 60),
+                f"{line_name(one.prescription)}: {plain(minutes)} min",
+                share=(minutes, minutes),
             )
-            for one, seconds in now.shares.items()
+            for one, minutes in ((one, seconds / 60) for one, seconds in now.shares.items())
         ),
         weeks=(week.number,),
         excess=now.work / most.work,

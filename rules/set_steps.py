@@ -134,8 +134,8 @@ def rises(grown: Sequence[Growth]) -> str:
 def grown_in(ledger: Ledger, week: Week, limits: Limits) -> list[Growth]:
     """Muscle groups that get far more in a week than in the fullest of the weeks before it."""
     back = weeks_before(ledger, week, limits)
-    if not back or week.visits == back[-1].visits:
-        return []  # a week like the one before it has grown by nothing
+    if not back:
+        return []
     now, before = ledger.recall(_all_told, week), [ledger.recall(_all_told, other) for other in back]
     if now - max(before) <= limits.number("most"):
         return []  # one lift took another's place
@@ -173,14 +173,9 @@ def _grown(week: Week, back: Sequence[Week], limits: Limits) -> list[Growth]:
     found: list[Growth] = []
     kind, most, tiny = limits.name("counting"), limits.number("most"), limits.number("tiny")
     for group in week.groups_from(most, kind):
-        count = week.sets(group, kind)
-        if count.middle <= most:
-            continue
         fullest = max([other.sets(group, kind) for other in back], key=lambda count: count.middle)
-        if count.middle - fullest.middle <= most:
-            continue
-        growth = Growth(group, fullest, count.where(lambda entry: not is_light(entry)))
-        if growth.count.middle <= most or fullest.middle < tiny or growth.by <= most:
+        growth = Growth(group, fullest, week.sets(group, kind).where(lambda entry: not is_light(entry)))
+        if fullest.middle < tiny or growth.by <= most:
             continue
         if growth.by < fullest.middle * limits.number("share") / 100:
             continue
