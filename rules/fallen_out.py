@@ -37,17 +37,16 @@ class FallenOut:
 
     def before(self, suggestion: Suggestion) -> Suggestion:
         """What is suggested, the lift itself first."""
-        exercise = self.entry.exercise
-        return suggestion.with_first(exercise.name) if exercise is not None else suggestion
+        assert self.entry.exercise is not None  # it trains something
+        return suggestion.with_first(self.entry.exercise.name)
 
 
 def fallen_out(ledger: Ledger, action: str) -> FallenOut | None:
     """The lift that most weeks hold for a joint action or pattern; None where no week holds any."""
     held: dict[object, list[tuple[int, SetGroup]]] = {}
     for week in ledger.weeks:
-        for entries in week.lifts().values():
-            entry = next((one for one in entries if one.trains((action,)) and one.sets.high), None)
-            if entry is not None:
+        for entry, *_ in week.lifts().values():
+            if entry.trains((action,)):
                 held.setdefault(entry.exercise, []).append((week.number, entry))
     most = max(held.values(), key=len, default=None)
     return FallenOut(most[0][1], tuple(number for number, _ in most)) if most else None

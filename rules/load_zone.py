@@ -189,13 +189,12 @@ def _main_lifts(ledger: Ledger) -> list[_MainLift]:
     lifts: dict[Exercise, _MainLift] = {}
     by_feel: set[Exercise] = set()
     slow: set[Exercise] = set()
-    typical = ledger.typical_weeks()
-    for week in (*typical, *(other for other in ledger.weeks if other.is_peak and other.is_typical())):
-        if week.phase in ("return", "in-season") or week.rehabilitation:
+    for week in sorted(ledger.weeks, key=lambda week: week.is_peak):
+        if not week.is_typical() or week.phase in ("return", "in-season") or week.rehabilitation:
             continue
         for _, entry in week.entries():
             exercise, span = entry.exercise, entry.percent
-            if exercise is None or not entry.meant or not _serves_goal(entry, exercise):
+            if exercise is None or not _serves_goal(entry, exercise):
                 continue
             if week.is_peak and (exercise not in lifts or span is None):
                 continue

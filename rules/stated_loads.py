@@ -25,7 +25,9 @@ if TYPE_CHECKING:
     from ..lint.counting.tally import Visit
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import DraftFinding, Edit
-    from ..lint.model.athlete import BestLift
+    from ..lint.model.athlete import Athlete, BestLift
+    from ..lint.model.programme import Programme
+    from ..lint.model.quantities import Load
     from .offers import Offer
 
 
@@ -73,21 +75,21 @@ def best_lift_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     known = [exercise for exercise in on_file if exercise is not None]
     if len(known) < len(on_file):
         return
-    lacking: dict[str, tuple[SetGroup, str]] = {}
-    for exercise, entry, other in _by_percentage(ledger):
+    lacking: dict[str, tuple[SetGroup, Load, str]] = {}
+    for exercise, entry, load, other in _by_percentage(ledger):
         if exercise in known or (not other and any(_near(best, exercise) for best in known)):
             continue
-        lacking.setdefault(exercise.name, (entry, other or entry.name))
+        lacking.setdefault(exercise.name, (entry, load, other or entry.name))
     if not lacking:
         return
-    (first, _), *rest = lacking.values()
-    names, others = [name for _, name in lacking.values()], [entry for entry, _ in rest]
-    share = first.work.load.words.removesuffix(f" of {names[0]}") if first.work.load else ""
+    (first, load, _), *rest = lacking.values()
+    names, others = [name for *_, name in lacking.values()], [entry for entry, *_ in rest]
+    share = load.words.removesuffix(f" of {names[0]}")
     yield found(
         first.work.places["load"],
         f"{share} of {first_of(names)}, but no best on file for {athlete.name}.",
         wanted="the best lift on file",
-        change=_without_a_best(ledger, [entry for entry, _ in lacking.values()], names),
+        change=_without_a_best(ledger.programme, athlete, [first, *others], names),
         where=line_name(first.prescription),
         amount=Amount(len(names), 0, "lifts"),
         related=tuple(Related(entry.work.places["load"], line_name(entry.prescription)) for entry in others),
@@ -101,9 +103,9 @@ _NO_BEST = (
 """Words of a coach who wants no maximum of an athlete: ``No % for him, no maxes``."""
 
 
-def _without_a_best(ledger: Ledger, lines: list[SetGroup], names: list[str]) -> str:
+def _without_a_best(programme: Programme, athlete: Athlete, lines: list[SetGroup], names: list[str]) -> str:
     """What to write: nobody files a best of whom none is wanted, and none there is of the body alone."""
-    texts = (*(of_athlete(ledger.athlete) if ledger.athlete else ()), ledger.programme.note)
+    texts = (*of_athlete(athlete), programme.note)
     if any(re.search(_NO_BEST, text) for text in texts):
         return "The % is left over: write an effort instead, such as `rir: 3`; no best is wanted here."
     if all(entry.implement in ("bodyweight", "none") for entry in lines):
@@ -112,8 +114,10 @@ def _without_a_best(ledger: Ledger, lines: list[SetGroup], names: list[str]) -> 
     return f"Write {it} under `best lifts`, or write a load in kg or an effort."
 
 
-def _by_percentage(ledger: Ledger) -> Iterator[tuple[Exercise, SetGroup, str]]:
-    """Entries with a load in % of a best lift, with that lift, and its name where it is another one."""
+def _by_percentage(ledger: Ledger) -> Iterator[tuple[Exercise, SetGroup, Load, str]]:
+    """Entries with a load in % of a best lift, with that lift, the load, and the lift's name where it is
+    another one.
+    """
     for _, entry in ledger.entries():
         load = entry.work.load
         if load is None or load.kind not in ("percent", "lift") or not entry.sets.high:
@@ -121,7 +125,7 @@ def _by_percentage(ledger: Ledger) -> Iterator[tuple[Exercise, SetGroup, str]]:
         other = load.whole if load.kind == "lift" else ""
         exercise = ledger.known.exercise(other) if other else entry.exercise
         if exercise is not None:
-            yield exercise, entry, other
+            yield exercise, entry, load, other
 
 
 def _near(one: Exercise, other: Exercise) -> bool:
@@ -184,7 +188,7 @@ def best_lift_old(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     by_meets = says(limits.names("sports of meets"), sport)
     most = limits.number("oldest between meets") if by_meets else limits.number("oldest")
     old: dict[Exercise, tuple[SetGroup, BestLift, float]] = {}
-    for exercise, entry, other in _by_percentage(ledger):
+    for exercise, entry, _, other in _by_percentage(ledger):
         tested = [(best.tested, best) for best in entry.best if best.tested is not None and not other]
         if not tested or len(tested) < len(entry.best):
             continue
