@@ -159,7 +159,8 @@ def stepped(
     if round(now - was - max(by_share, kilograms), 6) <= 0:
         return Step(before, up, most, "")
     if by_share < kilograms:
-        return Step(before, up, most, _wanted(f"{plain(kilograms)} kg", limits, of_pieces(smallest, pieces)))
+        allowed = f"{plain(kilograms / pieces)} kg{' each' if pieces > 1 else ''}"
+        return Step(before, up, most, _wanted(allowed, limits, of_pieces(smallest, pieces)))
     of: list[tuple[str, Named]] = [("{:%}", "step")]
     if weeks > 1:
         of.append(("{:week}", "weeks at a load"))

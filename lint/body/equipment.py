@@ -158,11 +158,9 @@ def like(item: str, most: int = 3) -> list[str]:
     """Up to ``most`` pieces that an unknown item may mean, the likeliest first."""
     from .nearest import nearest
 
-    own = [in_words(piece) for piece in built.PIECES if piece not in NO_PIECE]
-    named = [(one, one) for one in own]
-    others = ((other, in_words(piece)) for piece, several in OTHER_WORDS.items() for other in several)
-    named += [(other, one) for other, one in others if other not in own]  # one piece may stand in for another
-    return nearest(item, named, most)
+    others = {other: in_words(piece) for piece, several in OTHER_WORDS.items() for other in several}
+    own = {in_words(piece): in_words(piece) for piece in built.PIECES if piece not in NO_PIECE}
+    return nearest(item, (others | own).items(), most)  # a piece that may stand in for another is itself
 
 
 def unknown(item: str) -> str:

@@ -148,6 +148,17 @@ def is_of_a_thing(token: NameToken, tokens: list[NameToken], bag: Bag) -> bool:
     return bool(before) and kind_of(before[-1]) == THING and before[-1] not in bag.words
 
 
+def stands_in_brackets(name: str, tokens: list[NameToken], part: int, behind: NameToken) -> bool:
+    """Whether a part of a name stands in brackets behind a word, which may be the name: "Umsetzen (hang)".
+
+    Behind words for a place in the session it is what stands there: "day 1 (squat)".
+    """
+    start = min(one.start for one in tokens if one.part == part)
+    if behind.part >= part or not name[:start].rstrip().endswith("("):
+        return False
+    return LABELS.isdisjoint(one.word for one in tokens if one.part == behind.part)
+
+
 def may_lead(token: NameToken) -> bool:
     """Whether a word may be what is done, where those behind it are only a thing: "wrist work, bench"."""
     return kind_of(token.word) in (MOVEMENT, LIFT, THING, "") and token.kind == WORD

@@ -12,7 +12,6 @@ from itertools import pairwise
 from . import built_names, catalogue
 from .catalogue import NameReading
 from .name_asides import (
-    LABELS,
     LOWERED,
     LOWERING_ONLY,
     PAUSED,
@@ -26,6 +25,7 @@ from .name_asides import (
     is_rowed,
     may_lead,
     reworded,
+    stands_in_brackets,
     take_times,
     ties,
     unmeant,
@@ -341,18 +341,8 @@ class _Name:
             return told or attached or (behind and not is_variant(fit.bag, token.word)) or None
         if kind == LIFT:
             return ((beside or tied) and (held or not is_variant(fit.bag, token.word))) or None
-        behind = (beside and not self.is_explained(token, fit)) or self.is_behind_a_tie(token)
-        return (not kind and behind and not self.may_decide(token)) or None
-
-    def is_explained(self, token: NameToken, fit: _Fit) -> bool:
-        """Whether the lift stands in brackets behind a word, which may be its name: "Umsetzen (hang)".
-
-        Behind words for a place in the session it is what stands there: "day 1 (squat)".
-        """
-        lift = min(one.start for one in self.tokens if one.part == fit.head)
-        if token.part >= fit.head or not self.name[:lift].rstrip().endswith("("):
-            return False
-        return LABELS.isdisjoint(one.word for one in self.tokens if one.part == token.part)
+        beside = beside and not stands_in_brackets(self.name, self.tokens, fit.head, behind=token)
+        return (not kind and (beside or self.is_behind_a_tie(token)) and not self.may_decide(token)) or None
 
     def is_behind_a_tie(self, token: NameToken) -> bool:
         """Whether a joining word or a measure stands in front of a word in its part."""
