@@ -5,6 +5,7 @@ from __future__ import annotations
 from ..lint.body import catalogue
 from ..lint.counting.counts import counted_lines
 from ..lint.counting.credits import TOTAL
+from ..lint.counting.week import muscles_of
 from ..lint.engine.limits import Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, found
@@ -77,10 +78,7 @@ def straight_knee_calf_missing(week: Week, ledger: Ledger, limits: Limits) -> It
     if not raises or block.brings("gastrocnemius") or block.leaves_open(areas=("gastrocnemius",)):
         return
     named = [*(week.block.focus or week.programme.focus), *week.programme.priority]
-    in_sight = any(
-        catalogue.is_group(term.words) and "gastrocnemius" in (catalogue.area(term.words) or ())
-        for term in named
-    )
+    in_sight = any(catalogue.is_group(term.words) and "gastrocnemius" in muscles_of([term]) for term in named)
     standing = suggested(week.programme, _straight_calf)
     yield found(
         where_to_add(raises),
@@ -172,4 +170,4 @@ def means_whole_legs(week: Week) -> bool:
     """Whether an area in the focus, or a priority, holds the thighs and the calves."""
     named = [*(week.block.focus or week.programme.focus), *week.programme.priority]
     wanted = {*catalogue.groups["quadriceps"], *catalogue.groups["calves"]}
-    return any(wanted <= set(catalogue.area(term.words) or ()) for term in named)
+    return any(wanted.issubset(muscles_of([term])) for term in named)

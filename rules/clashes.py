@@ -10,13 +10,13 @@ from ..lint.model.naming import day_name
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Iterator
+    from collections.abc import Iterator, Sequence
 
     from ..lint.counting.week import Week
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import DraftFinding
     from ..lint.model.on_days import Activity
-    from ..lint.model.sessions import Session
+    from ..lint.model.sessions import Prescription, Session
 
 
 @rule(
@@ -77,9 +77,8 @@ def times_clash(week: Week, limits: Limits) -> Iterator[DraftFinding]:
 class _Hour:
     """A session or an activity on a day of the week, with its hour.
 
-    ``minutes`` are those of an activity, 0 where they are not known; of a session they are None.
-
-    ``is_measuring`` says that a session holds nothing but tests and the athlete's own choice.
+    ``minutes`` are those of an activity, 0 where they are not known; of a session they are None. ``lines``
+    are what a session holds.
     """
 
     def __init__(
@@ -88,15 +87,19 @@ class _Hour:
         hour: float,
         what: Session | Activity,
         minutes: float | None = None,
-        *,
-        is_measuring: bool = False,
+        lines: Sequence[Prescription] = (),
     ) -> None:
         self.day = day
         self.hour = hour
         self.what = what
         self.minutes = minutes
-        self.is_measuring = is_measuring
+        self.lines = lines
         self.key = (day, hour)
+
+    @property
+    def is_measuring(self) -> bool:
+        """Whether a session holds nothing but tests and the athlete's own choice."""
+        return all(line.test or line.kind == "own choice" for line in self.lines)
 
     @property
     def clock(self) -> str:
@@ -113,8 +116,7 @@ def _hours(week: Week) -> Iterator[_Hour]:
     for visit in week.visits:
         if visit.hour is not None and any(entry.is_done for entry in visit.own):
             lines = [entry.prescription for entry in visit.own]
-            measuring = all(line.test or line.kind == "own choice" for line in lines)
-            yield _Hour(visit.day, visit.hour, visit.session, is_measuring=measuring)
+            yield _Hour(visit.day, visit.hour, visit.session, None, lines)
     for activity in week.block.activities:
         for day in activity.days_in(week.in_block):
             hour = activity.hour(week.in_block, day)

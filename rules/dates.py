@@ -162,9 +162,10 @@ def dates_at_odds(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
 def _outside(ledger: Ledger, event: Event) -> DraftFinding:
     starts, ends = _dates(ledger)
     assert event.date is not None
-    apart, which = (starts - event.date).days, "before the programme starts"
-    if apart < 0:
-        apart, which = (event.date - ends).days, "after the programme ends"
+    apart, which = max(
+        ((starts - event.date).days, "before the programme starts"),
+        ((event.date - ends).days, "after the programme ends"),
+    )
     return found(
         event.place,
         f"{event.name} on {event.date} is {counted_noun(apart, 'day')} {which}.",

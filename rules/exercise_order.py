@@ -13,6 +13,7 @@ from ..lint.findings.finding import Amount, Related, found
 from ..lint.model.naming import line_name
 from ..lint.wording.words import first_of, says, sets_of
 from .offers import offering, putting_before
+from .shared import lifted_repetitions
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -81,7 +82,7 @@ def priority_late(week: Week, limits: Limits) -> Iterator[DraftFinding]:
         return
     for term in week.programme.priority:
         turns = [turn for visit in week.visits if (turn := _turn(visit, term)) is not None]
-        if not turns or any(turn.is_early(limits.number("parts")) for turn in turns):
+        if any(turn.is_early(limits.number("parts")) for turn in turns):
             continue
         if not any(turn.entry.compound for turn in turns):
             continue
@@ -312,9 +313,7 @@ def _shared_groups(small: SetGroup, large: SetGroup, limits: Limits) -> list[str
 
 def _is_as_in_the_trial(entry: SetGroup, limits: Limits) -> bool:
     """Whether its repetitions are known, and few enough for helpers to matter."""
-    reps = entry.work.reps.a_set() if entry.work.reps else None
-    if reps is None and entry.work.load is not None and entry.work.load.kind == "rm":
-        reps = entry.work.load.span
+    reps = lifted_repetitions(entry)
     return reps is not None and reps.middle <= limits.number("repetitions")
 
 

@@ -55,8 +55,7 @@ class Day:
     """A day of the calendar by its number, with what is hard on it by group and side.
 
     ``trained`` works out what its sessions make hard, ``played`` is what its activities do. ``surely`` says
-    whether any set is hard and heavy whatever comes next to it, ``tells_hours`` whether any of its sessions
-    has a time of day.
+    whether any set is hard and heavy whatever comes next to it.
     """
 
     def __init__(
@@ -66,13 +65,11 @@ class Day:
         trained: Callable[[], Hard] = dict,
         *,
         surely: bool = False,
-        tells_hours: bool = False,
     ) -> None:
         self.number = number
         self.week = week
         self.played: Hard = {}
         self.surely = surely
-        self.tells_hours = tells_hours
         self.trained = trained
 
     @cached_property
@@ -125,7 +122,6 @@ def hard_days(ledger: Ledger, limits: Limits) -> list[Day]:
             week,
             partial(ledger.recall, _hard_groups, tally, limits, most_left),
             surely=ledger.recall(_any_surely, tally, limits),
-            tells_hours=any(one.session.hours for one in tally.visits),
         )
     for number, week, activity in ledger.activities():
         day = days.setdefault(number, Day(number, week))

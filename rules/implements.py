@@ -11,7 +11,7 @@ from ..lint.model.naming import line_name
 from ..lint.model.quantities import NOTHING
 from ..lint.wording.words import counted_noun, plain, says
 from .offers import writing, writing_number
-from .shared import capital
+from .shared import capital, lifted_repetitions
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -20,7 +20,6 @@ if TYPE_CHECKING:
     from ..lint.counting.set_group import SetGroup
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import DraftFinding
-    from ..lint.model.quantities import Range
 
 
 # What can be set, and with what
@@ -133,8 +132,7 @@ def _is_written(kilograms: float, entry: SetGroup) -> bool:
 
 
 def _between_steps(kilograms: float, step: float) -> bool:
-    steps = abs(kilograms) / step
-    return abs(steps - round(steps)) > 0.001
+    return not round(abs(kilograms) / step, 3).is_integer()
 
 
 @rule(
@@ -181,7 +179,7 @@ def light_implement_heavy(entry: SetGroup, limits: Limits) -> Iterator[DraftFind
             exercises:
               - {exercise: dumbbell Romanian deadlift, sets: 3, reps: 8-10}
     """
-    reps = _lifted_repetitions(entry)
+    reps = lifted_repetitions(entry)
     if reps is None or not entry.hard or not entry.trains(("hip hinge",)):
         return
     if entry.implement not in limits.names("implements") or reps.high >= limits.number("fewest"):
@@ -195,14 +193,6 @@ def light_implement_heavy(entry: SetGroup, limits: Limits) -> Iterator[DraftFind
         group=entry.name,
         amount=Amount(reps.high, limits.number("fewest"), "repetitions"),
     )
-
-
-def _lifted_repetitions(entry: SetGroup) -> Range | None:
-    """Repetitions a set, those of an RM load where none are written."""
-    if entry.work.reps is not None:
-        return entry.work.reps.a_set()
-    load = entry.work.load
-    return load.span if load is not None and load.kind == "rm" else None
 
 
 @rule(
@@ -250,12 +240,8 @@ def stiff_hinge_too_heavy(entry: SetGroup, limits: Limits) -> Iterator[DraftFind
             exercises:
               - {exercise: stiff-leg deadlift, sets: 4, reps: 4, rir: 0}
     """
-    if entry.exercise is None or "hip hinge" not in entry.exercise.serves:
-        return
-    if not _stiff(entry, limits.number("straight")) or not entry.hard or entry.broken_up:
-        return
-    reps = _lifted_repetitions(entry)
-    if reps is None:
+    reps = lifted_repetitions(entry)
+    if reps is None or not entry.hard or entry.broken_up or not _stiff(entry, limits.number("straight")):
         return
     allowed = reps.low + (entry.reserve or NOTHING).low
     load = entry.work.load
@@ -288,7 +274,7 @@ FOLDED = 60
 def _stiff(entry: SetGroup, straight: float) -> bool:
     """Whether a hinge folds deep, loaded from outside, with the knee nearly straight all the way."""
     exercise = entry.exercise
-    if exercise is None or entry.implement not in LOADED:
+    if exercise is None or entry.implement not in LOADED or "hip hinge" not in exercise.serves:
         return False
     knee, hip = (exercise.path.get(joint, ()) for joint in ("knee", "hip"))
-    return bool(knee) and max(knee) <= straight and max(hip, default=0.0) >= FOLDED
+    return bool(knee) and max(knee) <= straight and any(bend >= FOLDED for bend in hip)

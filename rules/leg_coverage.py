@@ -209,7 +209,7 @@ def _is_for_size(week: Week) -> bool:
 
 def _part(week: Week, ledger: Ledger) -> str:
     """The weeks that are judged by themselves, ``5-8``; empty where that is the block."""
-    weeks = () if week.is_peak else ledger.with_same_exercises(week)
+    weeks = ledger.with_same_exercises(week)
     return f"{weeks[0].number}-{weeks[-1].number}" if weeks else ""
 
 
@@ -295,7 +295,8 @@ NO_CURL = (
 
 
 def _is_held(entry: SetGroup) -> bool:
-    return entry.exercise is not None and entry.exercise.kind == "isometric"
+    assert entry.exercise is not None
+    return entry.exercise.kind == "isometric"
 
 
 def _legs_lack(week: Week, ledger: Ledger, action: str, goals: Collection[str] = BUILDING) -> bool:
@@ -306,14 +307,12 @@ def _legs_lack(week: Week, ledger: Ledger, action: str, goals: Collection[str] =
     """
     if not asks_for_hamstrings(week, goals):
         return False
-    if action == "knee flexion" and not week.programme.goal and _is_lifted_heavy(week):
+    legs, block = week.turn().tally.for_actions(LEG_WORK, hard=True), ledger.judged_with(week)
+    if not legs or block.for_actions((action,)) or block.leaves_open(actions=(action,)):
         return False
-    block = ledger.judged_with(week)
-    return (
-        bool(week.turn().tally.for_actions(LEG_WORK, hard=True))
-        and not (block.for_actions((action,)) or block.leaves_open(actions=(action,)))
-        and (is_in_focus(week) or not block.for_actions(LEG_WORK, hard=True).from_one_line())
-    )
+    if action == "knee flexion" and not week.programme.goal and _is_heavy(legs):
+        return False
+    return is_in_focus(week) or not block.for_actions(LEG_WORK, hard=True).from_one_line()
 
 
 def asks_for_hamstrings(week: Week, goals: Collection[str]) -> bool:
@@ -328,10 +327,9 @@ def is_in_focus(week: Week) -> bool:
     return bool(week.block.focus or week.programme.focus or week.programme.priority)
 
 
-def _is_lifted_heavy(week: Week) -> bool:
+def _is_heavy(legs: Count) -> bool:
     """Whether the legs are trained with few repetitions throughout, as for strength."""
-    legs = week.for_actions(LEG_WORK, hard=True)
-    return bool(legs) and all(part.entry.slot == "heavy" for part in legs.parts)
+    return all(part.entry.slot == "heavy" for part in legs.parts)
 
 
 def _unless_in_block(week: Week, ledger: Ledger, action: str) -> str:

@@ -60,8 +60,6 @@ def load_and_effort_missing(ledger: Ledger, limits: Limits) -> Iterator[DraftFin
               - {exercise: bench press, sets: 3, reps: 8, rir: 2}
               - {exercise: push-up, sets: 3, reps: 8}
     """
-    if all(entry.work.load or entry.stated_effort for _, entry in ledger.entries()):
-        return  # as in most programmes
     told = {entry.exercise for _, entry in ledger.entries() if entry.work.load or entry.stated_effort}
     bare: dict[Prescription, SetGroup] = {}
     for week in ledger.weeks:
@@ -103,15 +101,12 @@ def _main_lines(ledger: Ledger) -> set[Prescription]:
     """Lines of main lifts with a bar: those among the first lifts of their session."""
     main: set[Prescription] = set()
     for visit in dict.fromkeys(visit for week in ledger.weeks for visit in week.visits):
-        lifts = [entry for entry in visit.own if entry.exercise and entry.exercise.kind == "dynamic"]
-        first = list(dict.fromkeys(entry.exercise for entry in lifts))[:FIRST_LINES]
+        lifts = [(entry, one) for entry in visit.own if (one := entry.exercise) and one.kind == "dynamic"]
+        first = list(dict.fromkeys(one for _, one in lifts))[:FIRST_LINES]
         main.update(
             entry.prescription
-            for entry in lifts
-            if entry.exercise in first
-            and entry.exercise is not None
-            and entry.exercise.pattern in MAIN
-            and entry.implement in BARS
+            for entry, one in lifts
+            if one in first and one.pattern in MAIN and entry.implement in BARS
         )
     return main
 

@@ -192,20 +192,21 @@ MOST_LEFT = 5
 """Repetitions in reserve that lifters can judge (see reserve-hard-to-judge)."""
 
 
-def agreeing(entry: SetGroup, heavier: float | None, left: float) -> Offer:
-    """A load for the effort, where it is a percentage; or the repetitions that are left."""
+def agreeing(entry: SetGroup, key: str, heavier: float, left: float) -> Offer:
+    """A load for the effort, where it is a percentage; or what is left, as `rir` or `rpe`."""
 
     def work_out() -> Iterator[Edit]:
         from ..lint.remedies import loads
         from ..lint.remedies.values import one_of
 
         places, rounded = entry.work.places, round(left)
-        if heavier is not None:
-            yield from loads.percent(places["load"], heavier)
-        if "rir" in places and rounded <= MOST_LEFT:
-            yield from one_of(places["rir"], [str(rounded)], " in reserve")
-        elif "rpe" in places and rounded <= MOST_LEFT:
-            yield from one_of(places["rpe"], [str(10 - rounded)])
+        yield from loads.percent(places["load"], heavier)
+        if rounded > MOST_LEFT:
+            return
+        if key == "rir":
+            yield from one_of(places[key], [str(rounded)], " in reserve")
+        else:
+            yield from one_of(places[key], [str(10 - rounded)])
 
     return work_out
 

@@ -88,14 +88,12 @@ def two_legged_only(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
         return
     for block in ledger.programme.blocks:
         meant = [week for week in ledger.typical_weeks() if week.block is block and week.means("legs")]
-        turns = [week.turn() for week in meant]
-        turn = max(turns, key=lambda one: one.tally.for_actions(LEG_WORK, hard=True).high, default=None)
-        legs = turn.tally.for_actions(LEG_WORK, hard=True) if turn else None
+        turns = [week.turn() for week in meant if week.phase != "in-season"]
+        trained = [(legs, turn) for turn in turns if (legs := turn.tally.for_actions(LEG_WORK, hard=True))]
         whole = ledger.of_block(block)
-        if not turn or not legs or whole.leaves_open(LEG_WORK):
+        if not trained or whole.leaves_open(LEG_WORK):
             continue
-        if (block.phase or ledger.programme.phase) == "in-season":
-            continue
+        legs, turn = max(trained, key=lambda one: one[0].high)
         line, one_leg = legs.lines()[0][0], suggested(ledger.header, _trains_one_leg)
         yield found(
             line.place,
@@ -132,4 +130,4 @@ def is_on_one_leg(entry: SetGroup) -> bool:
     return (entry.work.side != "" or exercise.unilateral) and bool(LOWER.intersection(exercise.direct))
 
 
-LOWER = frozenset(catalogue.area("lower body") or ())
+LOWER = frozenset((*catalogue.regions["legs"], *catalogue.regions["hips"]))

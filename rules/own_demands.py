@@ -10,7 +10,7 @@ from ..lint.counting.credits import credit
 from ..lint.counting.effort import NO_LIFTS
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, Edit, Related, found
-from ..lint.model.demands import DAYS, HOURS, SETS
+from ..lint.model.demands import DAYS, SETS
 from ..lint.model.naming import day_name
 from ..lint.wording.words import counted_noun, did_you_mean, near_names, plain
 
@@ -293,7 +293,7 @@ def _sets(week: Week, demand: Demand, subject: Subject, other: Subject | None) -
     elif demand.most is not None and high > demand.most:
         amount = Amount(high, demand.most, "sets")
         wanted = f"at most {plain(demand.most)}"
-        yield _told(demand, week, count, f"{said}.", wanted, "Take sets off.", high - demand.most, amount)
+        yield _told(demand, week, count, f"{said}.", wanted, "Take sets off.", high, amount)
     if other is not None:
         against = other.sets(turn.tally, hard=True)
         if count.middle < against.middle:
@@ -318,7 +318,7 @@ def _days(week: Week, demand: Demand, subject: Subject) -> Iterator[DraftFinding
         yield _told(demand, week, count, said, wanted, "Add it on another day.", demand.least - days, None)
     elif demand.most is not None and days > demand.most:
         wanted = f"at most {plain(demand.most)}"
-        yield _told(demand, week, count, said, wanted, "Take it off a day.", days - demand.most, None)
+        yield _told(demand, week, count, said, wanted, "Take it off a day.", days, None)
 
 
 def days_with(week: Week, subject: Subject) -> int:
@@ -330,14 +330,14 @@ def days_with(week: Week, subject: Subject) -> int:
 
 def _spacing(ledger: Ledger, demand: Demand, subjects: list[Subject]) -> Iterator[DraftFinding]:
     """Two times of it, or of two kinds, that are too near each other."""
-    least = demand.least or 0
+    least = demand.least  # None where it is days running
     for before, after in near_times(subjects):
         hours, days = before.hours_to(after), after.day - before.day
-        near = hours < least if demand.form == HOURS else days == 1
+        near = days == 1 if least is None else hours < least
         if not near or not demand.holds_in(after.week.number):
             continue
-        wanted = f"at least {plain(least)} h" if demand.form == HOURS else "never two days running"
-        apart = f", {plain(hours)} h apart" if demand.form == HOURS and hours else ""
+        wanted = "never two days running" if least is None else f"at least {plain(least)} h"
+        apart = f", {plain(hours)} h apart" if least is not None and hours else ""
         yield found(
             after.what.place,
             f"{before.on(ledger)} and {after.on(ledger)}{apart}.",

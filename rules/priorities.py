@@ -7,6 +7,7 @@ from math import floor
 from ..lint.body import catalogue
 from ..lint.counting.counts import counted_lines
 from ..lint.counting.credits import DIRECT, TOTAL, credit
+from ..lint.counting.week import muscles_of
 from ..lint.engine.limits import COUNTING, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, found
@@ -86,7 +87,7 @@ def priority_not_ahead(week: Week, limits: Limits) -> Iterator[DraftFinding]:
         return
     counting, turn = limits.name("counting"), week.turn()
     tally = turn.tally
-    first = {muscle for term in programme.priority for muscle in catalogue.area(term.words) or ()}
+    first = muscles_of(programme.priority)
     for term in programme.priority:
         rest = rest_of_half(tally, term.words, first, limits.names("left out"))
         if not catalogue.is_group(term.words) or not rest or tally.leaves_open(areas=(term.words,)):
@@ -118,7 +119,7 @@ def priority_not_ahead(week: Week, limits: Limits) -> Iterator[DraftFinding]:
 
 def _beside(term: Term, own: Count, tally: Tally) -> Place | None:
     """The line of leg work beside which hamstrings lack any: what the rules on legs speak of, too."""
-    if own.parts or not set(catalogue.area(term.words) or ()) <= set(catalogue.area("hamstrings") or ()):
+    if own.parts or not muscles_of([term]).issubset(catalogue.groups["hamstrings"]):
         return None
     return next((line.place for line, _ in tally.sets("quadriceps", TOTAL).lines()), None)
 

@@ -176,7 +176,7 @@ def parts_of(muscles: tuple[str, ...]) -> dict[str, tuple[str, ...]]:
     Whoever writes upper body does not mean the neck, nor the hips by thighs.
     """
     whole = {region: catalogue.regions[region] for region in catalogue.major_regions}
-    held = {region: members for region, members in whole.items() if set(members) <= set(muscles)}
+    held = {region: members for region, members in whole.items() if set(members).issubset(muscles)}
     return held or {"it": muscles}
 
 
@@ -339,7 +339,7 @@ def _days_of_carries(week: Week) -> set[int]:
 
 def _active_days(week: Week, region: str, limits: Limits) -> set[int]:
     """Days with an activity that loads a region."""
-    muscles, loads = set(catalogue.area(region) or ()), limits.names("loads that count")
+    muscles, loads = set(catalogue.regions[region]), limits.names("loads that count")
     return {
         day
         for activity in week.activities

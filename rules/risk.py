@@ -13,7 +13,18 @@ from ..lint.model.naming import line_name
 from ..lint.wording.words import first_of, listed, with_article
 from .files_words import of_athlete, of_programme, plans_review
 from .offers import adding_key, in_one_edit, writing
-from .shared import also, beginning, capital, each_line, in_test, named_at, names_of, notes_on, with_the
+from .shared import (
+    also,
+    beginning,
+    capital,
+    each_line,
+    in_test,
+    lifted_repetitions,
+    named_at,
+    names_of,
+    notes_on,
+    with_the,
+)
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -115,8 +126,9 @@ def _in_training(ledger: Ledger) -> Iterator[SetGroup]:
 
 def _leaving_one(entry: SetGroup) -> Offer:
     places = entry.work.places
-    if "rir" in places or "rpe" in places:
-        return writing(places["rir"], "1") if "rir" in places else writing(places["rpe"], "9")
+    for key, value in (("rir", "1"), ("rpe", "9")):
+        if key in places:
+            return writing(places[key], value)
     return adding_key(entry.prescription.place, "rir: 1")
 
 
@@ -129,11 +141,8 @@ def _how_hard(entries: list[SetGroup]) -> str:
 
 
 def _is_single(entry: SetGroup) -> bool:
-    reps, load = entry.work.reps, entry.work.load
-    if reps is None:
-        return load is not None and load.kind == "rm" and load.span is not None and load.span.high == 1
-    done = reps.a_set()
-    return not reps.open_last and done is not None and done.high == 1
+    reps, done = entry.work.reps, lifted_repetitions(entry)
+    return done is not None and done.high == 1 and not (reps and reps.open_last)
 
 
 def _finds_a_best(entry: SetGroup) -> bool:

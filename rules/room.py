@@ -91,7 +91,7 @@ def room_too_small(visit: Visit, limits: Limits) -> Iterator[DraftFinding]:
                 stock = visit.programme.stock(piece, visit.at)
                 station = equipment.station_named(piece, around.stations)
                 if stock is not None and stock.shared:
-                    key = (stock.term.words, max(stock.pairs or 1, 1), ceil(stock.shared / spread))
+                    key = (stock.term.words, stock.pairs or 1, ceil(stock.shared / spread))
                 elif station:
                     key = (station, around.stations[station], ceil(around.together / spread))
                 else:

@@ -143,13 +143,14 @@ def sessions_too_close(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]
             exercises: [{exercise: leg extension, sets: 4, reps: 12, rir: 1}]
     """
     days = hard_days(ledger, limits)
-    most = max(limits.number("hours"), limits.number("hours after failure"))
     near = farthest(limits)
     for index, later in enumerate(days):
+        if later.week.rehabilitation:
+            continue
         for before in reversed(days[max(index - near, 0) : index]):
-            hours = hours_between(before, later)
-            if hours >= most or not before.may_clash(later):
+            if not before.may_clash(later):
                 continue
+            hours = hours_between(before, later)
             close = [
                 part
                 for part, work in later.hard.items()
@@ -157,13 +158,16 @@ def sessions_too_close(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]
                 and hours < limits.number(needed(before.hard[part]))
                 and _clash(work, before.hard[part])
             ]
-            if not close or later.week.rehabilitation:
+            if not close:
                 continue
-            if is_free_order(before, later, limits):
-                close = [part for part in close if later.hard[part].activity or before.hard[part].activity]
             is_daily = is_daily_sport(ledger, later.week, limits)
-            if is_daily:
-                close = [part for part in close if before.hard[part].failing]
+            is_free = is_free_order(before, later, limits)
+            close = [
+                part
+                for part in close
+                if (not is_free or later.hard[part].activity or before.hard[part].activity)
+                and (not is_daily or before.hard[part].failing)
+            ]
             if close:
                 yield _too_close(before, later, close, days, hours, limits, "note" if is_daily else "warning")
 
@@ -268,11 +272,9 @@ def _as_hard(day: Day, days: list[Day]) -> list[int]:
 
 def hours_between(before: Day, later: Day) -> float:
     """The hours between two days: from the last start to the first, where all of these are written."""
-    hours = (later.number - before.number) * HOURS_A_DAY
-    if not later.tells_hours:
-        return float(hours)
+    hours = float((later.number - before.number) * HOURS_A_DAY)
     starts, ends = before.starts(), later.starts()
-    return hours + min(ends) - max(starts) if starts and ends else float(hours)
+    return hours + min(ends) - max(starts) if starts and ends else hours
 
 
 def _worst_first(groups: list[str], *days: Day) -> list[str]:

@@ -69,7 +69,7 @@ def effort_against_load(entry: SetGroup, limits: Limits) -> Iterator[DraftFindin
               - {exercise: bench press, sets: 3, reps: 4, load: 60 %, rir: 2}
     """
     reserve, work = entry.written_reserve, entry.work
-    if reserve is None or work.load is None or not entry.in_one_go or _tires(entry, limits):
+    if reserve is None or not entry.in_one_go or _tires(entry, limits):
         return
     left: list[tuple[float, Range, Range, float]] = []
     for reps, percent in entry.sets_apart:
@@ -86,15 +86,15 @@ def effort_against_load(entry: SetGroup, limits: Limits) -> Iterator[DraftFindin
     key, words = ("rir", f"RIR {work.rir}") if work.rir is not None else ("rpe", f"RPE {work.rpe}")
     about = "about" if percent.high >= curves.LOWEST else "at least"
     heavier = curves.percent_for(reps.high + reserve.high, entry.curve)
-    if heavier is None:
-        return
+    assert heavier is not None  # fewer than a lifter with few repetitions manages
+    assert work.load is not None
     yield found(
         work.places[key],
         f"{words} after {counted_noun(str(reps), 'repetition')} at {work.load.words}.",
         wanted=f"{about} {mean - reps.high:.0f} left, of {about} {mean:.0f} at {percent.high:.0f} %",
         change=f"Take about {heavier:.0f} %, or more repetitions, or correct the {key.upper()}.",
         where=line_name(entry.prescription),
-        edits=agreeing(entry, heavier, mean - reps.high),
+        edits=agreeing(entry, key, heavier, mean - reps.high),
         related=(Related(work.places["load"], work.load.words), *bests_on_file(entry)),
         excess=least,
     )

@@ -63,11 +63,15 @@ def tempo_too_long(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding]:
     held = work.hold is not None or (entry.exercise is not None and entry.exercise.kind == "isometric")
     if held or entry.broken_up:
         return
-    reps = work.reps.a_set() if work.reps else None
+    assert work.reps is not None  # else no set has a time
+    reps = work.reps.a_set()
     up_to = "up to " if seconds.low < seconds.high else ""
     at = work.places.get("tempo") or work.places["exercise"]
-    written = in_words(at, _tempo_in_words(work))
-    tempo = written if "tempo" in work.places else entry.seconds_said and entry.seconds_said.tempo
+    if "tempo" in work.places:
+        tempo = in_words(at, _tempo_in_words(work))
+    else:
+        assert entry.seconds_said is not None
+        tempo = entry.seconds_said.tempo
     yield found(
         at,
         f"A set lasts {up_to}{seconds.high:g} s: {reps} repetitions at {tempo}.",

@@ -83,8 +83,6 @@ def weekly_sets_over_limit(week: Week, limits: Limits) -> Iterator[DraftFinding]
         if limit == "most" and group not in full:
             continue
         most = limits.number(limit)
-        if week.sets(group, counting).high <= most:
-            continue
         blocking = counting if limit != "most" or limits.is_the_teams("most") else firm
         bound = limits.words("at most {} a week", limit)
         firmly, all_told = (Excess(week, group, kind, most) for kind in (blocking, counting))
