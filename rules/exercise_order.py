@@ -13,7 +13,6 @@ from ..lint.findings.finding import Amount, Related, found
 from ..lint.model.naming import line_name
 from ..lint.wording.words import first_of, says, sets_of
 from .offers import offering, putting_before
-from .shared import lifted_repetitions
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -313,7 +312,7 @@ def _shared_groups(small: SetGroup, large: SetGroup, limits: Limits) -> list[str
 
 def _is_as_in_the_trial(entry: SetGroup, limits: Limits) -> bool:
     """Whether its repetitions are known, and few enough for helpers to matter."""
-    reps = lifted_repetitions(entry)
+    reps = entry.a_set
     return reps is not None and reps.middle <= limits.number("repetitions")
 
 

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from math import isclose
+
 from ..lint.body import curves
 from ..lint.body.equipment import LOADED, USUAL_STEPS
 from ..lint.engine.limits import Condition, Option
@@ -11,7 +13,7 @@ from ..lint.model.naming import line_name
 from ..lint.model.quantities import NOTHING
 from ..lint.wording.words import counted_noun, plain, says
 from .offers import writing, writing_number
-from .shared import capital, lifted_repetitions
+from .shared import capital
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -132,7 +134,8 @@ def _is_written(kilograms: float, entry: SetGroup) -> bool:
 
 
 def _between_steps(kilograms: float, step: float) -> bool:
-    return not round(abs(kilograms) / step, 3).is_integer()
+    steps = abs(kilograms) / step
+    return not isclose(steps, round(steps))
 
 
 @rule(
@@ -179,7 +182,7 @@ def light_implement_heavy(entry: SetGroup, limits: Limits) -> Iterator[DraftFind
             exercises:
               - {exercise: dumbbell Romanian deadlift, sets: 3, reps: 8-10}
     """
-    reps = lifted_repetitions(entry)
+    reps = entry.a_set
     if reps is None or not entry.hard or not entry.trains(("hip hinge",)):
         return
     if entry.implement not in limits.names("implements") or reps.high >= limits.number("fewest"):
@@ -240,13 +243,13 @@ def stiff_hinge_too_heavy(entry: SetGroup, limits: Limits) -> Iterator[DraftFind
             exercises:
               - {exercise: stiff-leg deadlift, sets: 4, reps: 4, rir: 0}
     """
-    reps = lifted_repetitions(entry)
+    reps = entry.a_set
     if reps is None or not entry.hard or entry.broken_up or not _stiff(entry, limits.number("straight")):
         return
     allowed = reps.low + (entry.reserve or NOTHING).low
     load = entry.work.load
-    if load is not None and load.kind == "rm" and load.span is not None:
-        allowed = load.span.low
+    if load is not None and load.kind == "rm":
+        allowed = min(one.low for one in load.values)
     elif entry.percent is not None:
         held = curves.possible(entry.percent.high, entry.curve)
         allowed = held.mean if held else float("inf")

@@ -239,15 +239,14 @@ def _for_the_back(count: Count) -> Session:
 
     What extends the knee as well, as squats do, belongs to the front of the legs.
     """
-    sessions = {line.session: 0.0 for line, _ in count.lines()}
-    for part in count.parts:
-        session = part.entry.prescription.session
-        if session not in sessions:
-            continue  # nobody knows how many sets it holds
-        for_back = -1 if part.entry.trains(FRONT) else 1
-        sessions[session] += for_back * part.sets.middle
+
+    def for_back(session: Session) -> float:
+        own = [part for part in count.parts if part.entry.prescription.session is session]
+        return sum(-part.sets.middle if part.entry.trains(FRONT) else part.sets.middle for part in own)
+
+    sessions = list(dict.fromkeys(line.session for line, _ in count.lines()))
     named = [one for one in sessions if says(BACK_IN_WORDS, one.name)]
-    return max(named or sessions, key=lambda one: sessions[one])
+    return max(named or sessions, key=for_back)
 
 
 FRONT = ("knee extension",)

@@ -212,12 +212,12 @@ def agreeing(entry: SetGroup, key: str, heavier: float, left: float) -> Offer:
 
 
 def in_one_edit(label: str, offers: Iterable[Offer]) -> Offer:
-    """The first that each of several offers, made together."""
+    """What several offers come to, made together."""
 
     def work_out() -> Iterator[Edit]:
         from ..lint.findings.edits import in_one
 
-        whole = in_one(label, [edit for offer in offers for edit in list(offer())[:1]])
+        whole = in_one(label, [edit for offer in offers for edit in offer()])
         if whole is not None:
             yield whole
 

@@ -13,18 +13,7 @@ from ..lint.model.naming import line_name
 from ..lint.wording.words import first_of, listed, with_article
 from .files_words import of_athlete, of_programme, plans_review
 from .offers import adding_key, in_one_edit, writing
-from .shared import (
-    also,
-    beginning,
-    capital,
-    each_line,
-    in_test,
-    lifted_repetitions,
-    named_at,
-    names_of,
-    notes_on,
-    with_the,
-)
+from .shared import also, beginning, capital, each_line, in_test, named_at, names_of, notes_on, with_the
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -86,16 +75,16 @@ def failure_without_spotter(ledger: Ledger, limits: Limits) -> Iterator[DraftFin
         if _can_pin(entry) and entry.to_failure and not said(_words_on(entry, ledger)) and not _leaves(entry)
     )
     if unsaid:
+        to_leave = [one for one in unsaid if not _finds_a_best(one)]
         worked_out = f" ({words})" if (words := unsaid[0].worked_out_in_words) else ""
         yield found(
             named_at(unsaid[0]),
             f"{capital(first_of(names_of(unsaid)))} {_how_hard(unsaid)}{worked_out} with no spotter or"
             " safety bars noted.",
             wanted="a way out of a failed lift",
-            change="Note the spotters, pins or safety bars"
-            f"{'' if all(map(_finds_a_best, unsaid)) else ', or leave 1 in reserve'}.",
+            change=f"Note the spotters, pins or safety bars{', or leave 1 in reserve' if to_leave else ''}.",
             where=line_name(unsaid[0].prescription),
-            edits=in_one_edit("leave 1 in reserve", map(_leaving_one, unsaid)),
+            edits=in_one_edit("leave 1 in reserve", map(_leaving_one, to_leave)),
             related=tuple(also(unsaid[1:], "here too")),
         )
 
@@ -141,7 +130,7 @@ def _how_hard(entries: list[SetGroup]) -> str:
 
 
 def _is_single(entry: SetGroup) -> bool:
-    reps, done = entry.work.reps, lifted_repetitions(entry)
+    reps, done = entry.work.reps, entry.a_set
     return done is not None and done.high == 1 and not (reps and reps.open_last)
 
 

@@ -26,7 +26,6 @@ if TYPE_CHECKING:
     from ..lint.counting.tally import Tally, Visit
     from ..lint.counting.week import Week
     from ..lint.findings.finding import Severity
-    from ..lint.model.quantities import Range
     from ..lint.model.sessions import Prescription, Session
     from ..lint.text.places import Place
 
@@ -130,14 +129,6 @@ def with_the(adviser: str) -> str:
 def named_at(entry: SetGroup) -> Place:
     """Where the exercise is named, which for one that is swapped is the swap."""
     return entry.work.places["exercise"]
-
-
-def lifted_repetitions(entry: SetGroup) -> Range | None:
-    """Repetitions a set, those of an RM load where none are written."""
-    reps, load = entry.work.reps, entry.work.load
-    if reps is None and load is not None and load.kind == "rm":
-        return load.span
-    return reps.a_set() if reps else None
 
 
 def in_test(entry: SetGroup) -> bool:

@@ -154,22 +154,15 @@ def sessions_too_close(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]
             close = [
                 part
                 for part, work in later.hard.items()
-                if part in before.hard
-                and hours < limits.number(needed(before.hard[part]))
-                and _clash(work, before.hard[part])
-            ]
-            if not close:
-                continue
-            is_daily = is_daily_sport(ledger, later.week, limits)
-            is_free = is_free_order(before, later, limits)
-            close = [
-                part
-                for part in close
-                if (not is_free or later.hard[part].activity or before.hard[part].activity)
-                and (not is_daily or before.hard[part].failing)
+                if (first := before.hard.get(part))
+                and hours < limits.number(needed(first))
+                and _clash(work, first)
+                and (work.activity or first.activity or not is_free_order(before, later, limits))
+                and (first.failing or not is_daily_sport(ledger, later.week, limits))
             ]
             if close:
-                yield _too_close(before, later, close, days, hours, limits, "note" if is_daily else "warning")
+                severity: Severity = "note" if is_daily_sport(ledger, later.week, limits) else "warning"
+                yield _too_close(before, later, close, days, hours, limits, severity)
 
 
 def _clash(one: HardWork, other: HardWork) -> bool:

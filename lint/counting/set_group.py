@@ -130,11 +130,17 @@ class SetGroup:
         return not self.meant or (self.work.sets is not None and self.work.sets.high > 0)
 
     @property
-    def slot(self) -> str:
-        """``heavy`` or ``light``; empty if no repetitions are stated."""
+    def a_set(self) -> Range | None:
+        """The repetitions of a set, those of an RM load where none are stated; None if they are left open."""
         reps, load = self.work.reps.a_set() if self.work.reps else None, self.work.load
         if reps is None and load is not None and load.kind == "rm":
-            reps = load.span
+            return load.span
+        return reps
+
+    @property
+    def slot(self) -> str:
+        """``heavy`` or ``light``; empty if no repetitions are stated."""
+        reps = self.a_set
         return "" if reps is None else "light" if reps.middle >= LIGHT_FROM else "heavy"
 
     @property
