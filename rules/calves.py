@@ -98,8 +98,8 @@ def straight_knee_calf_missing(week: Week, ledger: Ledger, limits: Limits) -> It
 
 
 def _straight_calf(exercise: Exercise) -> bool:
-    """Whether it raises the heel and trains the gastrocnemius directly."""
-    return exercise.actions == ("plantarflexion",) and exercise.weight("gastrocnemius") == 1.0
+    """Whether it trains the gastrocnemius directly: of the slow ones, straight-knee calf raises."""
+    return exercise.weight("gastrocnemius") == 1.0
 
 
 @rule(

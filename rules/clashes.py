@@ -54,7 +54,7 @@ def times_clash(week: Week, limits: Limits) -> Iterator[DraftFinding]:
           - {activity: water session, day: thursday 18:00, minutes: 90, effort: 6}
     """
     for first, second in combinations(sorted(_hours(week), key=lambda one: one.key), 2):
-        if first.day != second.day or first.what is second.what or not second.begins_within(first):
+        if first.day != second.day or not second.begins_within(first):
             continue
         both = first.minutes is None and second.minutes is None
         if both and (first.is_measuring or second.is_measuring):

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from math import isclose
-
 from ..lint.body import curves
 from ..lint.body.equipment import LOADED, USUAL_STEPS
 from ..lint.engine.limits import Condition, Option
@@ -134,8 +132,7 @@ def _is_written(kilograms: float, entry: SetGroup) -> bool:
 
 
 def _between_steps(kilograms: float, step: float) -> bool:
-    steps = abs(kilograms) / step
-    return not isclose(steps, round(steps))
+    return not round(abs(kilograms) / step, 2).is_integer()
 
 
 @rule(
@@ -249,7 +246,7 @@ def stiff_hinge_too_heavy(entry: SetGroup, limits: Limits) -> Iterator[DraftFind
     allowed = reps.low + (entry.reserve or NOTHING).low
     load = entry.work.load
     if load is not None and load.kind == "rm":
-        allowed = min(one.low for one in load.values)
+        allowed = load.values[0].low
     elif entry.percent is not None:
         held = curves.possible(entry.percent.high, entry.curve)
         allowed = held.mean if held else float("inf")

@@ -7,7 +7,7 @@ from ..lint.counting.week import BUILDING
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, found
 from ..lint.model.naming import line_name
-from ..lint.wording.words import says, sets_of
+from ..lint.wording.words import listed, says, sets_of
 from .fallen_out import fallen_out, held_in, put_back
 from .offers import adding
 from .shared import (
@@ -95,8 +95,8 @@ def knee_flexion_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator
     advice = put_back(lost, session, _in(part)) if lost else add("leg curl", curls, to)
     if both:
         missing, wanted = "no knee flexion or hinge", f"a set of each{_in(part)}"
-        if curls.names and hinge.names and not lost:
-            advice = f"Add {curls.names[0]} and {hinge.names[0]} to {to}"
+        if not lost:
+            advice = f"Add {listed([*curls.names[:1], *hinge.names[:1]])} to {to}"
     yield found(
         line.place,
         f"{sets_of(str(work))} of {called}{turn.words}, {missing}{held_in(lost)}"

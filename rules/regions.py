@@ -99,7 +99,7 @@ def region_untrained(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
             )
     if programme.focus or all(block.focus for block in programme.blocks):
         return
-    if programme.goal not in (*BUILDING, "general health") or not ledger.typical_weeks(rehabilitation=True):
+    if programme.goal not in (*BUILDING, "general health") or not ledger.typical_weeks():
         return
     left_alone = muscles_of(programme.not_trained)
     regions = {

@@ -110,7 +110,7 @@ def _in_training(ledger: Ledger) -> Iterator[SetGroup]:
     for week in ledger.weeks:
         for visit in week.visits:
             if not visit.day or 7 * (week.number - 1) + visit.day not in events:
-                yield from (entry for _, entry in visit.entries())
+                yield from (entry for _, entry in visit.entries() if entry.is_done)
 
 
 def _leaving_one(entry: SetGroup) -> Offer:

@@ -174,15 +174,12 @@ class Ledger(Tally):
         """The weeks of a block."""
         return self.weeks[block.first - 1 : block.first - 1 + block.weeks]
 
-    def typical_weeks(self, *, rehabilitation: bool = False) -> list[Week]:
-        """The weeks with the programme's usual training: no deload, no peak, no first week back.
-
-        Those under a stated stage of rehabilitation only where they are asked for.
+    def typical_weeks(self) -> list[Week]:
+        """The weeks with the programme's usual training: no deload, no peak, no first week back, and none
+        under a stated stage of rehabilitation.
         """
         return [
-            week
-            for week in self.weeks
-            if week.is_typical() and not week.is_peak and (rehabilitation or not week.rehabilitation)
+            week for week in self.weeks if week.is_typical() and not week.is_peak and not week.rehabilitation
         ]
 
     def judged_with(self, week: Week) -> Tally:
