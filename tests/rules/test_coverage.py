@@ -1096,6 +1096,21 @@ class TestPriorityNotAhead:
         assert [one.words for one in finding.edits if one.words] == edits
 
     @pytest.mark.parametrize(
+        ("priority", "lines", "line"),
+        [
+            ("hamstrings", ["leg extension, sets: 5"], "leg extension"),  # where rules on legs miss them, too
+            ("semitendinosus", ["leg extension, sets: 5"], "leg extension"),
+            ("hamstrings", ["leg extension, sets: 5", "seated leg curl, sets: 4"], "hamstrings"),
+            ("calves", ["leg extension, sets: 5"], "calves"),
+        ],
+    )
+    def test_the_line_that_lacks_it(
+        self, findings: Findings, week: Text, priority: str, lines: list[str], line: str
+    ) -> None:
+        (finding,) = findings(week({"Gym": lines}, f"priority: [{priority}]"), self.RULE)
+        assert (finding.place.excerpt, finding.line.excerpt) == (priority, line)
+
+    @pytest.mark.parametrize(
         ("settings", "said"),
         [
             ("rules:\n  priority-not-ahead: {lead: 1}\n", 1),

@@ -349,6 +349,7 @@ def test_names_that_are_near_are_offered_at_most_two(findings):
     ):
         (found,) = findings(text(f"weekly sets of: {word}, at least: 2", week=week), "demand-unclear")
         assert (found.change, len(found.edits)) == (change, offered)
+        assert not any(edit.certain for edit in found.edits)
 
 
 @pytest.mark.parametrize(
@@ -382,3 +383,10 @@ def test_what_a_set_of_an_exercise_brings_to_it(about, brings, programme):
     ((_, _, (subject,), _),) = asked_of_weeks(ledger)
     exercises = [ledger.header.known.exercise(name) for name in ("leg curl", "Romanian deadlift")]
     assert tuple(map(subject.weight, exercises)) == brings
+
+
+def test_a_kind_that_is_called_like_a_movement_is_given_to_lines_alone(programme):
+    week = WEEK.replace("heavy legs", "knee flexion")
+    ledger = programme(text("weekly sets of: knee flexion, at least: 1", week=week))
+    ((_, _, (subject,), _),) = asked_of_weeks(ledger)
+    assert subject.weight(ledger.header.known.exercise("leg curl")) == 0

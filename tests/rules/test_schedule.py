@@ -1142,6 +1142,12 @@ class TestIsolationBeforeCompound:
         assert finding.change == "Put it first, or write `pre-exhaustion` in a `note`."
         assert [related.words for related in finding.related] == ["Lower, leg extension: 3 sets"]
 
+    def test_it_goes_before_all_of_the_small_ones(self, findings: Findings, week: Text) -> None:
+        text = week({"monday Lower": [self.SMALL, "glute kickback, sets: 3, reps: 12", self.LARGE]})
+        (finding,) = findings(text, self.RULE)
+        (edit,) = finding.edits
+        assert edit.place.start < text.index("leg extension")
+
     @pytest.mark.parametrize(
         ("small", "large", "said"),
         [
