@@ -157,9 +157,9 @@ def _put_ahead(own: Count, others: list[Count], mean: float) -> Offer:
 
 def rest_of_half(tally: Tally, area: str, first: set[str], left_out: tuple[str, ...]) -> list[str]:
     """The other groups trained directly in the same half of the body, each muscle in one group only."""
-    muscles = set(catalogue.area(area) or ())
+    muscles = catalogue.area(area) or ()
     halves = [set(catalogue.area(name) or ()) for name in ("lower body", "upper body")]
-    half = next((one for one in halves if muscles <= one), set())
+    half = next((one for one in halves if one.intersection(muscles)), set())
     rest = [
         group
         for group, members in catalogue.groups.items()

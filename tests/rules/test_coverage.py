@@ -1471,6 +1471,11 @@ class TestDaysPerRegionFew:
         "plank, sets: 1",
     )
 
+    def test_off_until_the_team_asks_for_it(self, findings: Findings, week: Text) -> None:
+        text = week({"monday": [*self.ALL], "thursday": ["leg press, sets: 1"]}, self.HEALTH)
+        assert findings(text, self.RULE) != []  # asked for
+        assert self.RULE not in {one.rule for one in findings(text)}
+
     def test_the_words(self, findings: Findings, week: Text) -> None:
         text = week(
             {

@@ -1014,6 +1014,11 @@ class TestSpreadTooThin:
         assert finding.change == ("Add a set or two every week, or drop calves from `focus` and `priority`.")
         assert [one.words for one in finding.related] == ["Lower, standing calf raise, Monday: 6-7 sets"]
 
+    @pytest.mark.parametrize(("sets", "of"), [("{1-3: 4, 4-8: 0}", "12 sets"), ("{1-7: 1, 8: 0}", "")])
+    def test_what_the_lines_add_up_to(self, findings: Findings, week: Text, sets: str, of: str) -> None:
+        (finding,) = findings(week({"monday": [f"standing calf raise, sets: {sets}"]}, self.HEAD), self.RULE)
+        assert [one.of for one in finding.related] == [of]
+
     @pytest.mark.parametrize(
         ("sets", "said"),
         [
