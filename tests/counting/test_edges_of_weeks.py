@@ -158,11 +158,10 @@ def test_where_a_week_stands_in_its_block(blocks):
     assert ledger.weeks[3].weeks_of_block() == ledger.weeks[2:]
 
 
-def test_usual_weeks_leave_out_rehabilitation_unless_it_is_asked_for(weeks, programme, week):
+def test_usual_weeks_leave_out_rehabilitation(weeks, programme, week):
     head = "starts: 2026-01-05\nweeks: 3\nrehabilitation: {stage: a, advised by: b, until: 2026-01-11}"
     ledger = programme(week({"Gym": [PLANK]}, head))
     assert [one.number for one in ledger.typical_weeks()] == [2, 3]
-    assert [one.number for one in ledger.typical_weeks(rehabilitation=True)] == [1, 2, 3]
 
 
 # Turns of a rotation
