@@ -7,7 +7,7 @@ from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, Related, found
 from ..lint.model.naming import line_name
 from ..lint.model.quantities import Range
-from ..lint.wording.words import plain
+from ..lint.wording.words import counted_noun, plain
 from .shared import in_words
 
 TYPE_CHECKING = False
@@ -68,20 +68,26 @@ def number_implausible(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding
     if work.sets is not None and work.sets.high > limits.number("most sets"):
         yield from _too_many_sets(entry, work.sets, limits)
     reps = work.reps.a_set() if work.reps else None
-    many = limits.number("most repetitions")
-    if reps and reps.high > many and reps.high > many * (JUMPED if _is_jumped(entry) else 1):
-        most = limits.words("at most {:repetition}", "most repetitions")
+    times = JUMPED if _is_jumped(entry) else 1
+    many = times * limits.number("most repetitions")
+    if reps and reps.high > many:
+        most = (
+            limits.words("at most {:repetition}", "most repetitions")
+            if times == 1
+            else limits.worked_out(
+                f"at most {counted_noun(many, 'repetition')}", ("{:repetition} of a lift", "most repetitions")
+            )
+        )
         amount = Amount(reps.high, many, "repetitions")
-        yield _slip(entry, "reps", f"{reps} repetitions in one set.", most, amount)
+        yield _slip(entry, "reps", f"{reps} repetitions in one set.", most, amount, (0, many))
     if work.rest:
         low, high = limits.number("shortest rest"), limits.number("longest rest")
-        is_odd = work.rest.low < low or work.rest.high > high
-        if is_odd and not _paired(entry) and not _broken_up(entry):
+        short = work.rest.low < low
+        if (short or work.rest.high > high) and not _paired(entry) and not _broken_up(entry):
             words = in_words(work.places["rest"], f"{work.rest} s")
             between = limits.words("between {:s} and {:duration}", "shortest rest", "longest rest")
-            short = work.rest.low < low
             amount = Amount(work.rest.low if short else work.rest.high, low if short else high, "s")
-            yield _slip(entry, "rest", f"{words} of rest.", between, amount, bounds=(low, high))
+            yield _slip(entry, "rest", f"{words} of rest.", between, amount, (low, high))
     if work.load is not None and work.load.span is not None:
         yield from _too_heavy(entry, work.load, work.load.span, limits)
 
@@ -96,19 +102,21 @@ TIMES = 2
 
 def _too_many_sets(entry: SetGroup, sets: Range, limits: Limits) -> Iterator[DraftFinding]:
     """Sets that can hardly be meant, with what the line holds in other weeks, where it does."""
-    reps, most = entry.work.reps.a_set() if entry.work.reps else None, limits.number("most sets")
+    reps = entry.work.reps.a_set() if entry.work.reps else None
     if not entry.hard or entry.prescription.on_clock or _is_timed(entry):
         return
     if reps is not None and reps.high <= FEW and sets.high <= MANY:
         return
-    others = _in_other_weeks(entry)
+    others = _in_other_weeks(entry) or [sets.high]
+    fewest, fullest = min(others), max(others)
     by_rounds = entry.prescription.kind == "intervals"
-    if by_rounds and (not others or sets.high < TIMES * max(others)):
+    most = TIMES * fullest - 1 if by_rounds else limits.number("most sets")
+    if sets.high <= most:
         return
     alike = ""
-    if others and max(others) < sets.high:
-        several = "" if min(others) == max(others) else f"{plain(min(others))} to "
-        alike = f"; {several}{plain(max(others))} in other weeks"
+    if fullest < sets.high:
+        several = "" if fewest == fullest else f"{plain(fewest)} to "
+        alike = f"; {several}{plain(fullest)} in other weeks"
     yield _slip(
         entry,
         "sets",
@@ -116,7 +124,8 @@ def _too_many_sets(entry: SetGroup, sets: Range, limits: Limits) -> Iterator[Dra
         "fewer than twice as many as in other weeks"
         if by_rounds
         else limits.words("at most {:set}", "most sets"),
-        Amount(sets.high, max(others) if by_rounds else most),
+        Amount(sets.high, most),
+        (0, most),
     )
 
 
@@ -156,15 +165,16 @@ def _paired(entry: SetGroup) -> bool:
 
 
 def _too_heavy(entry: SetGroup, load: Load, span: Range, limits: Limits) -> Iterator[DraftFinding]:
-    most = limits.number("heaviest")
-    if load.kind == "percent" and span.high < limits.number("lightest"):
+    least, most = limits.number("lightest"), limits.number("heaviest")
+    if load.kind == "percent" and span.high < least:
         wanted = limits.words("at least {:%}", "lightest")
         yield _slip(
             entry,
             "load",
             f"{load.words} of the best lift.",
             wanted,
-            Amount(span.high, limits.number("lightest"), "%"),
+            Amount(span.high, least, "%"),
+            (least, most),
         )
     if load.kind != "mass":
         return
@@ -180,6 +190,7 @@ def _too_heavy(entry: SetGroup, load: Load, span: Range, limits: Limits) -> Iter
             f"{load.words} where the best on file is {best.load.words}.",
             limits.words("at most {:%} of it", "heaviest"),
             Amount(span.high, held, "kg"),
+            (0, held),
             (Related(best.exercise.place, f"best lift on file: {best.load.words}"),),
         )
 
@@ -196,8 +207,8 @@ def _slip(
     counted: str,
     wanted: str,
     amount: Amount,
+    bounds: tuple[float, float],
     related: tuple[Related, ...] = (),
-    bounds: tuple[float, float] = (0.0, 0.0),
 ) -> DraftFinding:
     return found(
         entry.work.places[key],
@@ -205,7 +216,7 @@ def _slip(
         wanted=wanted,
         change="If it is a slip, correct it.",
         where=f"{line_name(entry.prescription)}, {key}",
-        edits=_corrected(entry.work.places[key], amount, bounds),
+        edits=_corrected(entry.work.places[key], *bounds),
         group=entry.name,
         amount=amount,
         line=entry.prescription.place,
@@ -213,16 +224,13 @@ def _slip(
     )
 
 
-def _corrected(place: Place, amount: Amount, bounds: tuple[float, float]) -> Offer:
+def _corrected(place: Place, least: float, most: float) -> Offer:
     """What the number could have been, and the nearest number that would do."""
 
     def work_out() -> Iterator[Edit]:
         from ..lint.remedies.values import slips
 
-        least, most = bounds if any(bounds) else (0.0, amount.wanted)
-        if amount.counted < amount.wanted:
-            least, most = amount.wanted, max(most, 10 * amount.wanted)
-        unit = 60 if amount.unit == "s" and "min" in place.excerpt else 1
+        unit = 60 if "min" in place.excerpt else 1
         return slips(place, least / unit, most / unit)
 
     return work_out
