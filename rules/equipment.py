@@ -21,6 +21,7 @@ if TYPE_CHECKING:
     from ..lint.counting.set_group import SetGroup
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import DraftFinding
+    from ..lint.model.amounts import Load
     from ..lint.model.sessions import Prescription
 
     Lacking = dict[Prescription, tuple[SetGroup, Exercise, tuple[str, ...]]]
@@ -227,16 +228,14 @@ def _not_improvised(
     """The pieces for which nothing stands in that the list, the name or a note says.
 
     A seat for the body alone or against a band, and something that a band is tied to, are there nearly
-    everywhere; one can run outside; and where there is a guided bar, a barbell may mean that one.
+    everywhere; and where there is a guided bar, a barbell may mean that one.
     """
     from ..lint.body.improvised import is_a_seat, serves
 
     texts = _texts(entry, items)
     if implement in ("bodyweight", "band"):
         pieces = tuple(piece for piece in pieces if not is_a_seat(piece))
-    if exercise.kind == "endurance" and "track" in exercise.station:
-        return ()
-    is_any_bar = implement in BARS and not equipment.is_said("barbell", entry.name)
+    is_any_bar = not equipment.is_said("barbell", entry.name)
     if is_any_bar and any(equipment.is_said("guided bar", item) for item in items):
         pieces = tuple(piece for piece in pieces if piece not in ("barbell", "rack"))
     if implement == "band":
@@ -275,7 +274,7 @@ def _carried_by(entry: SetGroup, items: Collection[str]) -> tuple[str, ...]:
     if load is None:
         return ANY
     if load.kind == "bodyweight":
-        return LOADS if any(one.high > 0 for one in load.values) else ANY
+        return LOADS if _is_added(load) else ANY
     if load.kind == "label":
         with_a_band = "band" in load.words.lower() and any(equipment.is_said("band", one) for one in items)
         return ("band", "bodyweight", "none") if with_a_band else LOADS
@@ -302,18 +301,14 @@ BARS = ("barbell", "trap bar", "guided bar")
 def _lifted(entry: SetGroup, exercise: Exercise) -> str:
     """What is lifted, as far as the line says: a load of the body alone, or of 6 kg, is on no bar.
 
-    A lunge without a load is one without weights, and a calf raise on a machine that nobody named one on a
-    step.
+    A calf raise on a machine that nobody named is one on a step.
     """
     held, load = entry.implement, entry.work.load
-    if held != exercise.implement or equipment.is_said(held, entry.name) or held in entry.name.lower():
+    if equipment.is_said(held, entry.name) or held in entry.name.lower():
         return held
-    of_body = load is not None and load.kind == "bodyweight" and all(one.high <= 0 for one in load.values)
-    unloaded = load is None or of_body
+    of_body = load is not None and load.kind == "bodyweight" and not _is_added(load)
     is_light = load is not None and load.kind == "mass" and _most(entry) < LIGHTEST_BAR
     if held in BARS and (of_body or is_light):
-        return "bodyweight"
-    if held in ("dumbbell", "kettlebell") and unloaded and exercise.pattern == "lunge":
         return "bodyweight"
     with_body = load is None or load.kind == "bodyweight"
     if held == "machine" and with_body and exercise.stance == "standing" and _is_done_without(exercise):
@@ -321,9 +316,14 @@ def _lifted(entry: SetGroup, exercise: Exercise) -> str:
     return held
 
 
+def _is_added(load: Load) -> bool:
+    """Whether any set has something on top of the body."""
+    return any(one.high > 0 for one in load.values)
+
+
 def _most(entry: SetGroup) -> float:
     """The heaviest load of its sets, in kg."""
-    return max((one.high for one in entry.kilograms), default=0.0)
+    return max((one.high for one in entry.kilograms), default=0)
 
 
 def _is_done_without(exercise: Exercise) -> bool:
@@ -331,7 +331,7 @@ def _is_done_without(exercise: Exercise) -> bool:
     return any(
         other.implement == "bodyweight" and other.stance == exercise.stance
         for other in catalogue.exercises()
-        if set(other.actions) == set(exercise.actions) and other.unilateral == exercise.unilateral
+        if set(other.actions) == set(exercise.actions)
     )
 
 
