@@ -10,7 +10,7 @@ from ..lint.model.naming import line_name
 from ..lint.wording.words import did_you_mean, first_of, listed, shortened
 from .kit_words import is_written, not_noted, not_small, said_absent
 from .offers import listing_pieces, offering, swapping_each
-from .shared import MOST_SUGGESTED, capital
+from .shared import MOST_SUGGESTED, capital, is_added
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -21,7 +21,6 @@ if TYPE_CHECKING:
     from ..lint.counting.set_group import SetGroup
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import DraftFinding
-    from ..lint.model.amounts import Load
     from ..lint.model.sessions import Prescription
 
     Lacking = dict[Prescription, tuple[SetGroup, Exercise, tuple[str, ...]]]
@@ -274,7 +273,7 @@ def _carried_by(entry: SetGroup, items: Collection[str]) -> tuple[str, ...]:
     if load is None:
         return ANY
     if load.kind == "bodyweight":
-        return LOADS if _is_added(load) else ANY
+        return LOADS if is_added(load) else ANY
     if load.kind == "label":
         with_a_band = "band" in load.words.lower() and any(equipment.is_said("band", one) for one in items)
         return ("band", "bodyweight", "none") if with_a_band else LOADS
@@ -306,7 +305,7 @@ def _lifted(entry: SetGroup, exercise: Exercise) -> str:
     held, load = entry.implement, entry.work.load
     if equipment.is_said(held, entry.name) or held in entry.name.lower():
         return held
-    of_body = load is not None and load.kind == "bodyweight" and not _is_added(load)
+    of_body = load is not None and load.kind == "bodyweight" and not is_added(load)
     is_light = load is not None and load.kind == "mass" and _most(entry) < LIGHTEST_BAR
     if held in BARS and (of_body or is_light):
         return "bodyweight"
@@ -314,11 +313,6 @@ def _lifted(entry: SetGroup, exercise: Exercise) -> str:
     if held == "machine" and with_body and exercise.stance == "standing" and _is_done_without(exercise):
         return "bodyweight"
     return held
-
-
-def _is_added(load: Load) -> bool:
-    """Whether any set has something on top of the body."""
-    return any(one.high > 0 for one in load.values)
 
 
 def _most(entry: SetGroup) -> float:

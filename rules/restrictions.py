@@ -7,13 +7,14 @@ from ..lint.findings.finding import Amount, Related, found
 from ..lint.model.naming import line_name, when_spared
 from ..lint.wording.words import counted_noun, first_of, listed, says
 from .offers import swapping
-from .shared import MOST_NAMED, also, capital, each_line, named_at, names_of, with_the
+from .shared import MOST_NAMED, also, capital, each_line, is_added, named_at, names_of, with_the
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterable, Iterator
     from datetime import date
 
+    from ..lint.body.catalogue import Exercise
     from ..lint.body.known import Known
     from ..lint.body.restrictions import Spared
     from ..lint.counting.ledger import Ledger, Lifter
@@ -74,11 +75,12 @@ def protected_area_loaded(ledger: Ledger, limits: Limits) -> Iterator[DraftFindi
     """
     held: dict[object, _Against] = {}
     for restriction in ledger.athlete.protect if ledger.athlete else ():
-        one = _looked_for(ledger, restriction)
+        spared = spared_by(restriction, ledger)
+        one = _looked_for(ledger, restriction, spared)
         if one.loading:
             like = held.setdefault(one.key, one)
             like.restrictions.append(restriction)
-            like.spared += one.spared if like is not one else []
+            like.spared.append(spared)
     for one in held.values():
         yield _loaded(ledger, one)
 
@@ -87,19 +89,18 @@ class _Against:
     """What loads a restriction, by lines, with the weeks, and all restrictions alike."""
 
     def __init__(
-        self, restriction: Restriction, loading: list[SetGroup], weeks: tuple[int, ...], spared: Spared
+        self, restriction: Restriction, loading: list[SetGroup], weeks: tuple[int, ...], *, sure: bool
     ) -> None:
-        self.sure = not spared.strains
+        self.sure = sure
         self.loading = loading
         self.weeks = weeks
         self.restrictions: list[Restriction] = []
-        self.spared = [spared]
+        self.spared: list[Spared] = []
         lines = tuple(entry.prescription.place.start for entry in loading)
-        self.key = (restriction.kind, restriction.adviser, self.sure, weeks, lines)
+        self.key = (restriction.kind, restriction.adviser, sure, weeks, lines)
 
 
-def _looked_for(ledger: Ledger, restriction: Restriction) -> _Against:
-    spared = spared_by(restriction, ledger)
+def _looked_for(ledger: Ledger, restriction: Restriction, spared: Spared) -> _Against:
     loading: list[SetGroup] = []
     weeks = []
     for week in () if spared.unknown else ledger.weeks:
@@ -107,7 +108,7 @@ def _looked_for(ledger: Ledger, restriction: Restriction) -> _Against:
         if held:
             loading += held
             weeks.append(week.number)
-    return _Against(restriction, each_line(loading), tuple(weeks), spared)
+    return _Against(restriction, each_line(loading), tuple(weeks), sure=not spared.strains)
 
 
 def spared_by(restriction: Restriction, ledger: Ledger) -> Spared:
@@ -145,7 +146,7 @@ def _loads(entry: SetGroup, spared: Spared) -> bool:
     from .held_back import is_within
 
     does = spared.surely_forbids(exercise, _said_of(entry)) and is_within(entry, exercise, spared.bounds)
-    return does or (spared.strains and _strains(entry))
+    return does or (spared.strains and _strains(entry, exercise))
 
 
 NEARLY_MAXIMAL = 85
@@ -155,15 +156,15 @@ LONG = 60
 """Seconds from which a hold is a long one (common practice, no source)."""
 
 
-def _strains(entry: SetGroup) -> bool:
+def _strains(entry: SetGroup, exercise: Exercise) -> bool:
     """Whether a loaded set goes to failure or near it, or a hold is long or as long as can be."""
-    if entry.exercise is None or entry.exercise.kind == "endurance" or entry.prescription.test:
+    if exercise.kind == "endurance" or entry.prescription.test:
         return False
-    if entry.exercise.kind == "isometric":
+    if exercise.kind == "isometric":
         span = entry.work.hold
         return entry.to_failure or (span is not None and span.low >= LONG)
     load = entry.work.load
-    of_body = load is None or (load.kind == "bodyweight" and all(one.high <= 0 for one in load.values))
+    of_body = load is None or (load.kind == "bodyweight" and not is_added(load))
     if of_body or entry.implement == "band":
         return False
     left, percent = entry.written_reserve, entry.percent

@@ -26,6 +26,7 @@ if TYPE_CHECKING:
     from ..lint.counting.tally import Tally, Visit
     from ..lint.counting.week import Week
     from ..lint.findings.finding import Severity
+    from ..lint.model.amounts import Load
     from ..lint.model.sessions import Prescription, Session
     from ..lint.text.places import Place
 
@@ -119,6 +120,11 @@ def bests_on_file(entry: SetGroup) -> tuple[Related, ...]:
     if load is None or load.kind not in ("mass", "bodyweight"):
         return ()
     return tuple(Related(best.exercise.place, f"best lift on file: {best.load.words}") for best in entry.best)
+
+
+def is_added(load: Load) -> bool:
+    """Whether a load of the body has, in any set, something on top."""
+    return any(one.high > 0 for one in load.values)
 
 
 def with_the(adviser: str) -> str:
