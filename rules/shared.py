@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from functools import cache, lru_cache
+from functools import cache
 from math import ceil
 
 from ..lint.body import catalogue
@@ -169,8 +169,7 @@ def may_be_a_kettlebell(entry: SetGroup) -> bool:
     if says(KETTLEBELLS, *has):
         return not says(DUMBBELLS, *has) or not says(DUMBBELLS, entry.name)
     names = entry.exercise.aliases if entry.exercise else ()
-    load = entry.work.load
-    of_a_size = load is not None and load.span is not None and load.span.low % KETTLEBELLS_EVERY == 0
+    of_a_size = all(one.low % KETTLEBELLS_EVERY == 0 for one in entry.kilograms)
     return of_a_size and not has and not says(DUMBBELLS, entry.name) and says(KETTLEBELLS, *names)
 
 
@@ -233,12 +232,12 @@ def notes_on(line: Prescription) -> Iterator[str]:
 def beginning(words: Iterable[str]) -> Callable[[Iterable[str]], bool]:
     """A test whether one of several texts holds a word that begins so, whatever the case."""
     begins = tuple(words)
-    return lambda texts: any(_beginning(begins).search(text) for text in texts if text)
+    return lambda texts: any(_beginning(begins).search(text) for text in texts)
 
 
 @cache
 def _beginning(words: tuple[str, ...]) -> re.Pattern[str]:
-    return re.compile("|".join(rf"\b{re.escape(word)}" for word in words) or r"(?!)", re.IGNORECASE)
+    return re.compile("|".join(rf"\b{re.escape(word)}" for word in words), re.IGNORECASE)
 
 
 def free_day(week: Week) -> str:
@@ -247,7 +246,7 @@ def free_day(week: Week) -> str:
     """
     athlete, days = week.programme.athlete, week.by_day()
     if athlete is None or athlete.days is None:
-        return "another day" if len(days) < DAYS_A_WEEK else ""
+        return "another day"
     if isinstance(athlete.days, int):
         trained = len(days) + sum(not visit.day for visit in week.visits)
         return "another day" if athlete.days > trained else ""
@@ -327,7 +326,7 @@ def _not_to_be_had(what: str, suggestion: Suggestion) -> str:
     return f"no {what} suits the athlete{why}"
 
 
-@lru_cache(maxsize=200)
+@cache
 def serves(*actions: str) -> Does:
     """A test whether an exercise is for one of these joint actions or movement patterns; the same each time,
     so that what is suggested is recalled by it.
@@ -358,6 +357,6 @@ def is_of_another(entry: SetGroup) -> bool:
 def are_apart(visits: Iterable[Visit]) -> bool:
     """Whether hours lie between the sessions of a day: they are written, or a note speaks of some."""
     several = tuple(visits)
-    if all(visit.hour is not None for visit in several):
-        return True
-    return says(("hour", "hours"), *(visit.session.note for visit in several))
+    return all(visit.hour is not None for visit in several) or says(
+        ("hour", "hours"), *(visit.session.note for visit in several)
+    )
