@@ -51,11 +51,11 @@ def lift_of_load_unknown(ledger: Ledger, limits: Limits) -> Iterator[DraftFindin
     """
     named: dict[str, dict[object, SetGroup]] = {}
     for _, entry in ledger.entries():
-        load, place = entry.work.load, entry.work.places.get("load")
-        if load is None or load.kind != "lift" or place is None:
+        load = entry.work.load
+        if load is None or load.kind != "lift":
             continue
         if ledger.known.exercise(load.whole) is None:
-            named.setdefault(fold(load.whole), {}).setdefault(place.key, entry)
+            named.setdefault(fold(load.whole), {}).setdefault(entry.work.places["load"].key, entry)
     for entries in named.values():
         yield _of_no_known_lift(ledger, list(entries.values()))
 

@@ -9,7 +9,7 @@ from ..lint.wording.words import did_you_mean, first_of, listed, shortened
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Collection, Sequence
+    from collections.abc import Collection, Iterable, Sequence
 
     from ..lint.body.catalogue import Exercise
     from ..lint.body.name_suggestions import Suggestions
@@ -28,21 +28,20 @@ def spared_where_done(ledger: Ledger, name: str, spared: list[Restriction]) -> l
         (week.number, visit.day)
         for week in ledger.weeks
         for visit, entry in week.entries()
-        if fold(entry.name) == fold(name)
+        if entry.is_done and fold(entry.name) == fold(name)
     }
     return [one for one in spared if not done or any(ledger.header.is_spared(one, *when) for when in done)]
 
 
-def may_load(ledger: Ledger, suggested: Suggestions, spared: Collection[Restriction]) -> str:
+def may_load(ledger: Ledger, meant: Iterable[Exercise], spared: Collection[Restriction]) -> str:
     """``bottoms-up press, which loads `overhead pressing```: the first that may be meant; or empty."""
     from ..lint.body.restriction_traits import loads
     from ..lint.body.restrictions import read
 
-    for name in suggested.names if spared else ():
-        exercise = ledger.known.exercise(name)
+    for exercise in meant:
         for one in spared:
-            if exercise is not None and loads(exercise, read(one.subject.words, ledger.known).traits):
-                return f"{name}, which loads `{one.subject.words}`"
+            if loads(exercise, read(one.subject.words, ledger.known).traits):
+                return f"{exercise.name}, which loads `{one.subject.words}`"
     return ""
 
 
@@ -80,7 +79,7 @@ def is_clear(ledger: Ledger, spared: Collection[Restriction]) -> bool:
     from ..lint.body.restrictions import read
 
     said = [read(one.subject.words, ledger.known) for one in spared]
-    return bool(said) and all(one.traits and not one.unknown for one in said)
+    return all(one.traits and not one.unknown for one in said)
 
 
 def is_one_of(name: str, meant: Sequence[Exercise]) -> bool:
@@ -148,7 +147,7 @@ BESIDE_A_REST = frozenset(
 def is_a_rest(name: str) -> bool:
     """Whether a name says no more than that nothing is done: "rest", "1 min repos"."""
     said = {word.strip("(),.'0123456789") for word in words(name)} - {""}
-    return not said.isdisjoint(RESTS) and said <= RESTS | BESIDE_A_REST
+    return not said.isdisjoint(RESTS) and not said - RESTS - BESIDE_A_REST
 
 
 REST_INSTEAD = (

@@ -90,7 +90,7 @@ def exercise_unknown(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
         suggested = ledger.known.suggestions("" if muscle else looked_up, level=ledger.level)
         spared = spared_where_done(ledger, term.words, spared_at_all)
         meant = [exercise for name in suggested.names if (exercise := ledger.known.exercise(name))]
-        may_be = may_load(ledger, suggested, spared)
+        may_be = may_load(ledger, meant, spared)
         if are_throws(meant) and not spared and not suggested.slip:
             continue
         clear = not may_be and is_one_of(term.words, meant) and is_clear(ledger, spared)

@@ -67,26 +67,21 @@ def sets_not_read(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
               - {exercise: quarry drill, sets: 3, reps: 8}
     """
     share, heavy = limits.number("share"), limits.number("heavy")
-    worst: tuple[float, Count, Count] | None = None
+    over: list[tuple[int, Count, Count]] = []
     slips: dict[str, Exercise | None] = {}
-    weeks, lines = [], {}
     for week in ledger.weeks:
         if not any(isinstance(lift, str) for lift in week.lifts()):
             continue
         every = week.all_sets()
         unread = every.where(lambda entry: is_unknown(entry, slips))
-        if not unread:
-            continue
         much = unread.high > every.high * share / 100
         if much or any(_is_at_least(heavy, part.entry) for part in unread.parts):
-            weeks.append(week.number)
-            lines.update({line.place.key: line for line, _ in unread.lines()})
-            if worst is None or unread.high > worst[0]:
-                worst = (unread.high, unread, every)
-    if worst is not None:
-        _, unread, every = worst
+            over.append((week.number, unread, every))
+    if over:
+        _, unread, every = max(over, key=lambda one: one[1].high)
         names = names_of(part.entry for part in unread.parts)
         counted = counted_lines(unread)
+        lines = {line.place.key: line for _, one, _ in over for line, _ in one.lines()}
         for one in counted:
             lines.pop(one.place.key, None)
         yield found(
@@ -99,7 +94,7 @@ def sets_not_read(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
             where=where_named(unread),
             edits=_naming(ledger, [part.entry for part in unread.parts]),
             related=(*counted, *(Related(line.place, "in other weeks", NOTHING) for line in lines.values())),
-            weeks=tuple(weeks),
+            weeks=tuple(number for number, _, _ in over),
             once=True,
         )
 
