@@ -82,7 +82,6 @@ def exercise_unknown(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
                 change=REST_INSTEAD,
                 where=where,
                 related=tuple(Related(one.place, f"{there}: `{one.words}`") for one, there in others),
-                once=True,
             )
             continue
         looked_up = term.words if number < MOST_SUGGESTED else ""
