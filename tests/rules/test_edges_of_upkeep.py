@@ -3,10 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from string import ascii_lowercase
 
 import pytest
 
 from spotline.lint.findings.finding import Finding
+from spotline.lint.project.results import Review
+from spotline.rules.shared import MOST_SUGGESTED
 
 Findings = Callable[..., list[Finding]]
 Text = Callable[..., str]
@@ -201,3 +204,75 @@ class TestUnitsMixed:
         (finding,) = findings(week({"A": lines}), self.RULE)
         assert finding.place.excerpt == place
         assert [one.words for one in finding.edits] == edits
+
+
+SLIPS = [f"back sq{letter}uat" for letter in ascii_lowercase] + [
+    f"ba{letter}ck squat" for letter in ascii_lowercase
+]
+"""More names than others are looked up for."""
+
+
+class TestManyNamesThatNobodyKnows:
+    @pytest.mark.parametrize(
+        ("rule", "head", "lines"),
+        [
+            ("exercise-unknown", "", SLIPS),
+            (
+                "lift-unknown",
+                f"athlete: {{best lifts: {{{', '.join(f'{one}: 80 kg' for one in SLIPS)}}}}}",
+                [],
+            ),
+            (
+                "adjustment-unmatched",
+                "athletes: [{athlete: {name: Ida}, adjust: ["
+                + ", ".join(f"{{exercise: {one}, sets: 2}}" for one in SLIPS)
+                + "]}]",
+                [],
+            ),
+        ],
+    )
+    def test_fifty_are_looked_up(
+        self, findings: Findings, week: Text, rule: str, head: str, lines: list[str]
+    ) -> None:
+        text = week({"Gym": [f"{name}, sets: 3" for name in ("back squat", *lines)]}, head)
+        asked = [one for one in findings(text, rule) if one.change.startswith("Did you mean")]
+        assert len(asked) == MOST_SUGGESTED == 50
+
+
+class TestWhichNameIsSure:
+    @pytest.mark.parametrize(
+        ("rule", "head", "name", "certain"),
+        [
+            ("exercise-by-alias", "", "RDL", [True]),
+            ("exercise-unknown", "", "back sqat", [True]),
+            ("area-unknown", "focus: [hamstrigns]", "leg curl", [False]),
+            ("sets-not-read", "", "cellar deadlift", [False]),
+            ("lift-unknown", "athlete: {best lifts: {back sqat: 80 kg}}", "leg curl", [False]),
+            ("our-name-unclear", "our names: {quarry drill: seated leg crul}", "leg curl", [False]),
+        ],
+    )
+    def test_is_written_unasked(
+        self, findings: Findings, week: Text, rule: str, head: str, name: str, certain: list[bool]
+    ) -> None:
+        asked = {"spotline.yaml": f"rules: {{{rule}: run}}\n"}
+        (finding,) = findings(week({"Gym": [f"{name}, sets: 3"]}, head), rule, asked)
+        assert [edit.certain for edit in finding.edits] == certain
+
+
+class TestOffUntilATeamAsks:
+    def said(self, review: Review, rule: str) -> list[Finding]:
+        return [one for file in review.files for one in file.findings if one.rule == rule]
+
+    @pytest.mark.parametrize(
+        ("rule", "head", "line"),
+        [
+            ("exercise-by-alias", "", "RDL, sets: 3, reps: 8"),
+            ("finer-points-missing", "goal: hypertrophy\nfocus: [chest]", "bench press, sets: 4, reps: 8"),
+        ],
+    )
+    def test_runs_where_settings_say_so(
+        self, reviewed: Callable[..., Review], week: Text, rule: str, head: str, line: str
+    ) -> None:
+        text, asked = week({"Gym": [line]}, head), {"spotline.yaml": f"rules: {{{rule}: run}}\n"}
+        assert self.said(reviewed(text), rule) == []
+        assert len(self.said(reviewed(text, asked), rule)) == 1
