@@ -24,6 +24,14 @@ PROFESSIONALS = (
 
 is_professional = beginning(PROFESSIONALS)
 
+DOCTORS = (
+    "physician", "doctor", "GP", "general practitioner", "surgeon", "consultant", "specialist", "cardiolog", "medical",
+    "hospital",
+)  # fmt: skip
+"""Beginnings of words for those among them who look at all of somebody's health."""
+
+is_doctor = beginning(DOCTORS)
+
 _ASKED = (
     r"(?i)\b(?:ok(?:'?d|ayed)?|okay|clear(?:ed|ance|s)?|approv\w*|agree[ds]?|sign(?:ed)?[ -]?off|letter"
     r"|discharged|passed|fine|happy|said|says|saw|seen|check(?:ed|-?up)?|allow(?:s|ed)?|lets?"

@@ -6,6 +6,7 @@ from ..lint.engine.limits import Condition
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import found
 from .files_words import (
+    is_doctor,
     is_professional,
     is_word_of_a_professional,
     of_lifter,
@@ -44,8 +45,8 @@ def clearance_missing(lifter: Lifter, limits: Limits) -> Iterator[DraftFinding]:
 
     Looks for `protect`, for a programme or block in the phase `return`, and at the age; wants a date under
     `clearance on file`, or a note that says which professional was asked, and when. What a licensed
-    professional advised, with a date, is such a word on the restriction itself, on a return as well. A
-    movement that a coach leaves out is a choice of exercises. A team that screens is not asked about
+    professional advised, with a date, is such a word on the restriction itself, on a return as well, and what
+    a physician advised at any age. A movement that a coach leaves out is a choice of exercises. A team that screens is not asked about
     `protect`, which names its adviser; a screening is no clearance at a return or from 65 on. Asked for once
     an athlete.
 
@@ -81,7 +82,8 @@ def _reasons_for_clearance(lifter: Lifter, age: float) -> Iterator[str]:
         yield "a restriction"
     if _comes_back(lifter) and not any(map(is_word_of_a_professional, protect)):
         yield "a return to training"
-    if lifter.athlete.age is not None and lifter.athlete.age >= age:
+    was_seen = any(is_doctor([one.adviser]) and is_word_of_a_professional(one) for one in protect)
+    if lifter.athlete.age is not None and lifter.athlete.age >= age and not was_seen:
         yield f"age {lifter.athlete.age:g}"
 
 

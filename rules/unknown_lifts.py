@@ -18,10 +18,12 @@ if TYPE_CHECKING:
 
 
 def spared_where_done(ledger: Ledger, name: str, spared: list[Restriction]) -> list[Restriction]:
-    """The restrictions that hold in a week in which an exercise of this name is done.
+    """The restrictions that hold in a week in which an exercise of this name is done; none where it is agreed.
 
     An alternative or a swap stands in no week of its own: for it all restrictions count.
     """
+    if any(fold(name) in map(fold, one.may_stay) for one in spared):
+        return []
     if all(not (one.in_weeks or one.begins or one.ends) for one in spared):
         return spared
     done = {
