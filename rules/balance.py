@@ -5,6 +5,7 @@ from __future__ import annotations
 from ..lint.body import catalogue
 from ..lint.counting.counts import counted_lines
 from ..lint.counting.credits import DIRECT
+from ..lint.counting.week import muscles_of
 from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, found
@@ -123,17 +124,15 @@ def antagonist_imbalance(week: Week, ledger: Ledger, limits: Limits) -> Iterator
 
 def _judged(week: Week, ledger: Ledger, pair: Pair, limits: Limits) -> Iterator[DraftFinding]:
     turn = week.turn()
-    weak, strong = pair.sides
-    less, more = (turn.tally.for_actions(side.trained_by, hard=True) for side in pair.sides)
-    if more.middle < less.middle:
-        less, weak, more, strong = more, strong, less, weak
+    counts = [(turn.tally.for_actions(side.trained_by, hard=True), side) for side in pair.sides]
+    (less, weak), (more, strong) = sorted(counts, key=lambda one: one[0].middle)
     if not less or turn.a_week(less.middle + more.middle) < limits.number("fewest together"):
         return
-    ratio = more.middle / less.middle
+    ratio, allowed = more.middle / less.middle, limit_of(week, ledger, pair, limits)
+    if allowed is None or ratio <= allowed:
+        return
     limit, bound = ("near", "{:ratios}") if pair.serious else ("far", "at most {:times as many} on one side")
     most = limits.number(limit)
-    if ratio <= most:
-        return
     if not (week.means(weak.area) and week.means(strong.area)) or turn.tally.could_hold(weak.trained_by):
         return
     if (
@@ -146,11 +145,7 @@ def _judged(week: Week, ledger: Ledger, pair: Pair, limits: Limits) -> Iterator[
         return
     if _is_meant(week, more, less):
         return
-    allowed = limit_of(week, ledger, pair, limits)
-    if allowed is None or ratio <= allowed:
-        return
-    built = week.builds(weak.area) or week.builds(strong.area)
-    serious: Severity = "warning" if built and pair.serious and ratio > limits.number("surely") else "note"
+    serious: Severity = "warning" if pair.serious and ratio > limits.number("surely") else "note"
     line = more.lines()[0][0]
     yield found(
         line.place,
@@ -177,7 +172,7 @@ def has_days_off(week: Week, ledger: Ledger) -> bool:
 
 def _is_meant(week: Week, more: Count, less: Count) -> bool:
     """Whether one side trains a priority directly with more sets than the other does."""
-    named = [set(catalogue.area(term.words) or ()) for term in week.programme.priority]
+    named = [muscles_of([term]) for term in week.programme.priority]
     return any(_for_any(more, muscles) > _for_any(less, muscles) for muscles in named)
 
 
@@ -224,8 +219,7 @@ def _evened(week: Week, more: Count, less: Count, weak: Side, most: float) -> st
     """How the sides come nearer: sets that move from a line to another, or work that is added."""
     from ..lint.counting.proposals import evened
 
-    move = evened(more, less, most)
-    if move is not None:
+    if move := evened(more, less, most):
         return capital(move.words())
     more_work = suggested(week.programme, serves(*weak.trained_by))
     return add(f"work for the {weak.area}", more_work, session_named(less))

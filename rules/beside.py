@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from ..lint.body import catalogue
+from ..lint.counting.week import muscles_of
 from ..lint.wording.words import says
 
 TYPE_CHECKING = False
@@ -16,11 +17,9 @@ def is_trained_beside(ledger: Ledger, region: str) -> bool:
     if region == "abdomen" and any(_braces(entry) for _, entry in ledger.entries()):
         return True
     activities = {activity.name: activity for week in ledger.weeks for activity in week.activities}
-    muscles = set(catalogue.area(region) or ())
-    for activity in activities.values():
-        loaded = {muscle for term, _ in activity.loads for muscle in catalogue.area(term.words) or ()}
-        if muscles & loaded:
-            return True
+    loaded = muscles_of([term for activity in activities.values() for term, _ in activity.loads])
+    if not loaded.isdisjoint(catalogue.regions[region]):
+        return True
     sport = ledger.athlete.sport if ledger.athlete else ""
     return region in ("legs", "hips") and says(ON_THE_LEGS, sport, ledger.programme.name, *activities)
 
@@ -38,7 +37,7 @@ def _braces(entry: SetGroup) -> bool:
     exercise = entry.exercise
     if exercise is None or not entry.is_done:
         return False
-    if exercise.kind == "carry" or "carry" in exercise.patterns:
+    if exercise.pattern == "carry":
         return True
     if exercise.stance in ("hanging", "prone") and exercise.implement == "bodyweight":
         return True

@@ -8,6 +8,7 @@ from math import inf
 from ..lint.body import catalogue
 from ..lint.counting.counts import NO_SETS
 from ..lint.counting.credits import DIRECT
+from ..lint.counting.week import muscles_of
 from ..lint.engine.limits import Option
 from ..lint.wording.words import listed
 
@@ -219,12 +220,7 @@ def _their_own(sure: Count, limits: Limits) -> Count:
 def loaded(activity: Activity, limits: Limits) -> list[str]:
     """Muscle groups that an activity loads so much that its day is hard for them."""
     grades = limits.names("hard activity")
-    muscles = {
-        muscle
-        for area, grade in activity.loads
-        if grade in grades
-        for muscle in catalogue.area(area.words) or ()
-    }
+    muscles = muscles_of([area for area, grade in activity.loads if grade in grades])
     return [group for group, members in catalogue.groups.items() if muscles.intersection(members)]
 
 

@@ -6,6 +6,7 @@ from ..lint.body import catalogue
 from ..lint.body.equipment import LOADED
 from ..lint.counting.counts import counted_lines
 from ..lint.counting.credits import TOTAL
+from ..lint.counting.week import muscles_of
 from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, found
@@ -119,12 +120,8 @@ def is_once_a_week(week: Week, term: Term, limits: Limits) -> bool:
     lift = week.programme.known.exercise(term.words)
     if lift is not None and says(limits.names("once a week"), lift.name):
         return True
-    return any(
-        {*(catalogue.area(term.words) or ())}.intersection(catalogue.area(area.words) or ())
-        for activity in week.activities
-        for area, grade in activity.loads
-        if grade != "low"
-    )
+    loaded = [area for activity in week.activities for area, grade in activity.loads if grade != "low"]
+    return not muscles_of([term]).isdisjoint(muscles_of(loaded))
 
 
 ANOTHER_DAY = "Agree on another day with the athlete and write it under `days`, or waive this."
@@ -204,8 +201,6 @@ def rest_day_missing(week: Week, limits: Limits) -> Iterator[DraftFinding]:
             day: [tuesday, thursday, saturday]
             exercises: [{exercise: leg press, sets: 2, reps: 8}]
     """
-    if not week.activities and DAYS_A_WEEK - len(week.by_day()) >= limits.number("least"):
-        return
     lifting, free = days_off(week, limits)
     if free >= limits.number("least") or not lifting:
         return
@@ -285,8 +280,7 @@ def older_adult_days(week: Week, ledger: Ledger, limits: Limits) -> Iterator[Dra
             day: [monday, thursday]
             exercises: [{exercise: leg press, sets: 2, reps: 8}]
     """
-    athlete = week.programme.athlete
-    if athlete is None or not needs_two_days(week, ledger, limits):
+    if not needs_two_days(week, ledger, limits):
         return
     days = own_days(week)
     if not days or days >= limits.number("least days"):
@@ -294,7 +288,7 @@ def older_adult_days(week: Week, ledger: Ledger, limits: Limits) -> Iterator[Dra
     session = next(visit.session for visit in week.visits if visit.own)
     yield found(
         session.place,
-        f"{of_days(days)} a week for an athlete of {athlete.age:g}.",
+        f"{of_days(days)} a week for an athlete of {_age(week):g}.",
         wanted=limits.words("{:day} a week or more at {} and over", "least days", "age"),
         change=f"Spread {session.name} over {free} too." if (free := free_day(week)) else ANOTHER_DAY,
         where=session.name,
@@ -305,10 +299,14 @@ def older_adult_days(week: Week, ledger: Ledger, limits: Limits) -> Iterator[Dra
 
 def needs_two_days(week: Week, ledger: Ledger, limits: Limits) -> bool:
     """Whether a week is one of an athlete old enough, without activities, and not cut short."""
-    athlete = week.programme.athlete
-    if athlete is None or athlete.age is None or athlete.age < limits.number("age"):
+    age = _age(week)
+    if age is None or age < limits.number("age"):
         return False
     return week.is_typical() and not week.activities and not is_cut_short(week, ledger)
+
+
+def _age(week: Week) -> float | None:
+    return week.programme.athlete.age if week.programme.athlete else None
 
 
 def own_days(week: Week) -> int:
