@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from math import isclose
+
 from ..lint.body.equipment import is_everything, weighs_as
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, Edit, Related, found
@@ -16,6 +18,7 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
+    from ..lint.body.catalogue import Exercise
     from ..lint.counting.ledger import Ledger
     from ..lint.counting.set_group import SetGroup
     from ..lint.counting.tally import Visit
@@ -123,8 +126,10 @@ def weight_not_there(visit: Visit, limits: Limits) -> Iterator[DraftFinding]:
         if _is_reckoned(load):
             continue
         stock = visit.programme.stock(entry.implement, visit.at) or _of_the_other(entry, visit)
-        said = _not_there(load, stock, entry) if stock is not None else None
-        if stock is not None and said and not _may_be_another(entry, stock, visit.at):
+        if stock is None:
+            continue
+        said = _not_there(load, stock, entry)
+        if said and not _may_be_another(entry, entry.exercise, load, visit.at):
             counted, wanted, change, amount, is_sure = said
             at = f" at {shortened(visit.at)}" if visit.at else ""
             yield found(
@@ -137,7 +142,7 @@ def weight_not_there(visit: Visit, limits: Limits) -> Iterator[DraftFinding]:
                 subject=f"{entry.name}{at}",
                 group=f"{entry.name}{at}",
                 amount=amount,
-                edits=_with_what_there_is(entry, stock, amount.counted) if amount else (),
+                edits=_with_what_there_is(entry, load, stock, amount.counted) if amount else (),
                 related=(Related(stock.term.place, "what there is"),),
             )
 
@@ -145,8 +150,7 @@ def weight_not_there(visit: Visit, limits: Limits) -> Iterator[DraftFinding]:
 def _of_the_other(entry: SetGroup, visit: Visit) -> Stock | None:
     """What there is of the other hand weight, where the list has that one alone: kettlebells, no dumbbell."""
     pieces = visit.programme.pieces(visit.at) or ()
-    named = entry.implement in HAND_WEIGHTS and says((entry.implement, f"{entry.implement}s"), entry.name)
-    if not named or any(weighs_as(entry.implement, item) for item in pieces):
+    if entry.implement not in HAND_WEIGHTS or any(weighs_as(entry.implement, item) for item in pieces):
         return None
     (other,) = (one for one in HAND_WEIGHTS if one != entry.implement)
     return visit.programme.stock(other, visit.at)
@@ -197,7 +201,7 @@ def _adds_up(load: Load, stock: Stock, entry: SetGroup) -> bool:
     """Whether plates of what is listed may come to a load together."""
     lightest = min(stock.weights)
     steps = [end / lightest for value in load.values for end in (value.low, value.high)]
-    return entry.implement == "plate" and all(one >= 1 and abs(one - round(one)) < NEAR for one in steps)
+    return entry.implement == "plate" and all(isclose(one, round(one), abs_tol=NEAR) for one in steps)
 
 
 def _is_the_bar(stock: Stock, entry: SetGroup) -> bool:
@@ -205,16 +209,15 @@ def _is_the_bar(stock: Stock, entry: SetGroup) -> bool:
     return entry.implement in WITH_PLATES and not says(OF_A_KIND, stock.term.words)
 
 
-def _may_be_another(entry: SetGroup, stock: Stock, at: str) -> bool:
+def _may_be_another(entry: SetGroup, exercise: Exercise, load: Load, at: str) -> bool:
     """Whether a load may be meant of another piece that is there, as the name says none."""
     from ..lint.body import equipment
     from ..lint.body.other_forms import HELD, implements_of, is_worn
 
-    exercise, load = entry.exercise, entry.work.load
-    if exercise is None or load is None or equipment.is_said(entry.implement, entry.name):
+    if equipment.is_said(entry.implement, entry.name):
         return False
     known = {one.term.words: one for one in entry.programme.stocks(at)}
-    forms = {*implements_of(exercise, entry.name), *(HAND_WEIGHTS if entry.implement in HELD else ())}
+    forms = {*implements_of(exercise, entry.name), *(HELD if entry.implement in HELD else ())}
     forms.discard(entry.implement)
     pieces = forms & {*HELD, *WITH_PLATES} if load.pieces == 1 else forms & set(HAND_WEIGHTS)
     for term in entry.programme.listed(at):
@@ -232,20 +235,21 @@ def _has(stock: Stock, load: Load) -> bool:
     return not any(stock.nearest(end) for value in load.values for end in (value.low, value.high))
 
 
-def _with_what_there_is(entry: SetGroup, stock: Stock, each: float) -> Offer:
+def _with_what_there_is(entry: SetGroup, load: Load, stock: Stock, each: float) -> Offer:
     """The nearest weights, in the unit of the line; not what would make a range of one weight twice."""
-    load = entry.work.load
-    held = {end for value in load.values for end in (value.low, value.high)} if load else set()
-    factor = 1 / KG_PER_LB if load is not None and load.unit == "lb" else 1.0
-    numbers = [round(one * factor, 1 if factor != 1 else 2) for one in stock.nearest(each) if one not in held]
+    held = {end for value in load.values for end in (value.low, value.high)}
+    factor = 1 / KG_PER_LB if load.unit == "lb" else 1.0
+    numbers = [_in_unit(one, load.unit) for one in stock.nearest(each) if one not in held]
     return writing_number(entry.work.places["load"], round(each * factor, 3), numbers)
 
 
+def _in_unit(kilograms: float, unit: str) -> float:
+    """A weight in the unit of the line, in lb as they are told."""
+    return round(kilograms / KG_PER_LB, 1) if unit == "lb" else kilograms
+
+
 def _weight(kilograms: float, unit: str) -> str:
-    """A weight in the unit of the line."""
-    if unit == "lb":
-        return f"{plain(round(kilograms / KG_PER_LB, 1))} lb"
-    return f"{plain(round(kilograms, 2))} kg"
+    return f"{plain(_in_unit(kilograms, unit))} {unit}"
 
 
 def _all(stock: Stock, unit: str) -> str:
