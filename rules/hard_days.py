@@ -6,7 +6,6 @@ from functools import cached_property, partial
 from math import inf
 
 from ..lint.body import catalogue
-from ..lint.counting.counts import NO_SETS
 from ..lint.counting.credits import DIRECT
 from ..lint.counting.week import muscles_of
 from ..lint.engine.limits import Option
@@ -60,12 +59,7 @@ class Day:
     """
 
     def __init__(
-        self,
-        number: int,
-        week: Week,
-        trained: Callable[[], Hard] = dict,
-        *,
-        surely: bool = False,
+        self, number: int, week: Week, trained: Callable[[], Hard] = dict, *, surely: bool = False
     ) -> None:
         self.number = number
         self.week = week
@@ -76,8 +70,7 @@ class Day:
     @cached_property
     def hard(self) -> Hard:
         """What is hard on it; an activity where no session is."""
-        trained = self.trained()
-        return {**trained, **{part: work for part, work in self.played.items() if part not in trained}}
+        return {**self.played, **self.trained()}
 
     def may_clash(self, other: Day) -> bool:
         """Whether two days may be too close at all: one has an activity, or both have sure sets."""
@@ -142,49 +135,34 @@ def _hard_groups(day: Tally, limits: Limits, most_left: float) -> Hard:
     """Muscle groups, with the side, for which a day is hard: one leg rests while the other works."""
     least = limits.number("hard day")
     hard: Hard = {}
-    hard_sets = _Some(day, lambda entry: _leaves(entry) <= most_left)
-    if not hard_sets.entries:
-        return hard
-    to_failure = _Some(day, lambda entry: entry.effort.failing)
-    sure = _Some(day, partial(_is_surely_hard, limits=limits))
+    hard_sets = _passing(day, lambda entry: _leaves(entry) <= most_left)
+    to_failure = _passing(day, lambda entry: entry.effort.failing)
+    sure = _passing(day, partial(_is_surely_hard, limits=limits))
     for group in day.groups_from(least, DIRECT):
-        if group in limits.names("exempt") or day.sets(group, DIRECT).middle < least:
+        if group in limits.names("exempt"):
             continue
-        for sides in (("left",), ("right",)) if day.one_sided else (("left", "right"),):
-            sets = hard_sets.of(day.sets(group, DIRECT, side=sides[0]))
+        for side in ("left", "right"):
+            sets = day.sets(group, DIRECT, side=side).where(hard_sets)
             if sets.middle >= least:
-                failing = to_failure.of(sets)
-                surely = _their_own(sure.of(sets), limits) if group == "adductors" else sure.of(sets)
-                work = HardWork(
+                failing, surely = sets.where(to_failure), sets.where(sure)
+                if group == "adductors":
+                    surely = _their_own(surely, limits)
+                hard[group, side] = HardWork(
                     sets,
                     failing if failing.middle >= least else None,
                     sure=surely if surely.middle >= least else None,
                 )
-                hard.update({(group, side): work for side in sides})
     return hard
 
 
 def _any_surely(day: Tally, limits: Limits) -> bool:
     """Whether any set of a day is hard and heavy whatever else is planned."""
-    entries = day.entries()
-    if _asks_no_more(limits):
-        return bool(entries)
-    return any(_is_hard_and_heavy(entry, limits) for _, entry in entries)
+    return any(_is_surely_hard(entry, limits) for _, entry in day.entries())
 
 
-class _Some:
-    """The groups of sets of a day that pass a test, which each is put to once."""
-
-    def __init__(self, day: Tally, test: Callable[[SetGroup], bool]) -> None:
-        every = [entry for _, entry in day.entries()]
-        self.entries = {entry for entry in every if test(entry)}
-        self.are_all = len(self.entries) == len(every)
-
-    def of(self, sets: Count) -> Count:
-        """The part of a count that comes from them."""
-        if self.are_all:
-            return sets
-        return sets.where(lambda entry: entry in self.entries) if self.entries else NO_SETS
+def _passing(day: Tally, test: Callable[[SetGroup], bool]) -> Callable[[SetGroup], bool]:
+    """A test of the groups of sets of a day, which each is put to once."""
+    return {entry for _, entry in day.entries() if test(entry)}.__contains__
 
 
 WEIGHTLESS = ("band", "bodyweight", "suspension", "sandbag", "sliders", "none", "ball", "")
