@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from bisect import bisect_left
 from itertools import pairwise
 
 from ..lint.counting.change import weeks_of_lines
@@ -70,8 +71,6 @@ def week_pasted(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
                 load: {1: 70 %, 2-3: 72.5 %, 4: 77.5 %}
     """
     weeks = tuple(week for week in ledger.weeks if week.is_typical())
-    if len(weeks) < 4:
-        return
     lines: list[Line] = ledger.recall(weeks_of_lines, weeks)
     yield from _fallen_back(lines)
     doses = [_doses(week) for week in weeks]
@@ -137,7 +136,7 @@ def _repeats(line: Line) -> Iterator[tuple[int, int]]:
     for at in range(2, len(line) - 1):
         others = [load for number, load in enumerate(loads) if number != at]
         rises = all(was <= now for was, now in pairwise(others))
-        lighter = loads[at] < min(loads[at - 1], loads[at + 1])
+        lighter = loads[at] < loads[at - 1]
         longer = reps[at] > max(reps[at - 1], reps[at + 1])
         dose = _dose(line[at][1].work)
         like = next((one for one in range(at - 1) if _dose(line[one][1].work) == dose), None)
@@ -199,12 +198,12 @@ def _dose(work: Work) -> tuple[object, ...]:
 def _repeated(line: Line, second: int) -> tuple[tuple[Week, SetGroup], tuple[Week, SetGroup], str] | None:
     """The two weeks in which a line holds the same, and by which key it rises around them; None if not."""
     numbers = [week.number for week, _ in line]
-    at = numbers.index(second) if second in numbers else 0
+    at = bisect_left(numbers, second)
     if at < 2 or numbers[at - 1 : at + 2] != [second - 1, second, second + 1]:
         return None
     for key in ("load", "reps", "sets"):
         places = [one.work.places.get(key) for _, one in line[at - 1 : at + 1]]
-        if None in places or len({place.key for place in places if place}) < 2:
+        if len({place.key for place in places if place}) < 2:
             continue
         values = _known(value_of(one, key, line[at][1]) for _, one in line)
         if not values or values[at] >= values[at + 1]:
@@ -214,8 +213,10 @@ def _repeated(line: Line, second: int) -> tuple[tuple[Week, SetGroup], tuple[Wee
             for number, (week, after) in enumerate(pairwise(numbers))
             if after == week + 1 and number != at - 1
         ]
-        after_a_gap = numbers[at - 2] != second - 2
-        into = after_a_gap and len(steps) > 2 and all(steps)
-        if into or (not after_a_gap and values[at - 2] < values[at - 1]):
+        if numbers[at - 2] == second - 2:
+            rose = values[at - 2] < values[at - 1]
+        else:
+            rose = len(steps) > 2 and all(steps)
+        if rose:
             return line[at - 1], line[at], key
     return None

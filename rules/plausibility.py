@@ -13,7 +13,7 @@ from ..lint.wording.words import first_of, plain
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Iterable, Iterator
+    from collections.abc import Iterable, Iterator, Sequence
 
     from ..lint.body.catalogue import Exercise
     from ..lint.counting.ledger import Ledger
@@ -58,29 +58,28 @@ def units_mixed(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
               - {exercise: overhead press, sets: 3, reps: 5, load: 40 kg}
               - {exercise: dip, sets: 3, reps: 5, load: bodyweight + 10 kg}
     """
-    entries: dict[str, dict[object, SetGroup]] = {"kg": {}, "lb": {}}
+    used: dict[str, dict[object, tuple[Place, str, Prescription]]] = {"kg": {}, "lb": {}}
     for _, entry in ledger.entries():
         load = entry.work.load
         if load is not None and load.unit:
-            entries[load.unit].setdefault(entry.work.places["load"].key, entry)
-    rarer, other = sorted(entries, key=lambda unit: len(entries[unit]))
-    if not entries[rarer]:
+            place = entry.work.places["load"]
+            used[load.unit].setdefault(place.key, (place, load.words, entry.prescription))
+    rarer, other = sorted(used, key=lambda unit: len(used[unit]))
+    if not used[rarer]:
         return
-    first, *others = sorted(entries[rarer].values(), key=lambda entry: entry.work.places["load"].start)
-    place, *rest = (entry.work.places["load"] for entry in (first, *others))
-    loads = [entry.work.load.words for entry in (first, *others) if entry.work.load]
+    places, loads, lines = zip(*sorted(used[rarer].values(), key=lambda one: one[0].start), strict=True)
     yield found(
-        place,
+        places[0],
         f"{first_of(loads)}, the other loads in {other}.",
         wanted="one unit throughout",
         change=f"Write it in {other} (1 lb is {plain(KG_PER_LB)} kg), or correct the unit.",
-        where=line_name(first.prescription),
-        edits=_in_other_unit([place, *rest], other),
-        related=tuple(Related(one, f"in {rarer}") for one in rest),
+        where=line_name(lines[0]),
+        edits=_in_other_unit(places, other),
+        related=tuple(Related(one, f"in {rarer}") for one in places[1:]),
     )
 
 
-def _in_other_unit(places: list[Place], unit: str) -> Offer:
+def _in_other_unit(places: Sequence[Place], unit: str) -> Offer:
     def work_out() -> Iterable[Edit]:
         from ..lint.remedies.loads import changed_unit
 
@@ -95,17 +94,20 @@ def _on_one_line(first: SetGroup, others: list[SetGroup]) -> Offer:
     def work_out() -> Iterator[Edit]:
         from ..lint.findings.edits import in_one
         from ..lint.remedies import moves
+        from ..lint.remedies.sets_changed import own_number
         from ..lint.remedies.values import one_of
 
         entries = [first, *others]
         changes = any(len(held) > 1 for one in entries for held in one.prescription.groups[0].values())
-        if not changes and len({str(one.work.reps.a_set()) if one.work.reps else "" for one in entries}) == 1:
-            sets = sum((one.sets for one in others), first.sets)
-            edits = [*one_of(first.work.places.get("sets"), [str(sets)])]
-            edits += [edit for one in others for edit in moves.dropped(one.prescription.place)]
-            whole = in_one(f"put all {sets} sets on one line", edits)
-            if whole is not None and len(edits) == len(entries):
-                yield whole
+        reps = {str(one.work.reps.a_set()) if one.work.reps else "" for one in entries}
+        if changes or len(reps) > 1 or not all(own_number(one.work) for one in others):
+            return
+        sets = sum((one.sets for one in others), first.sets)
+        edits = [*one_of(own_number(first.work), [str(sets)])]
+        edits += [edit for one in others for edit in moves.dropped(one.prescription.place)]
+        whole = in_one(f"put all {sets} sets on one line", edits) if len(edits) == len(entries) else None
+        if whole is not None:
+            yield whole
 
     return work_out
 
@@ -170,7 +172,7 @@ def lines_alike(visit: Visit) -> list[list[SetGroup]]:
     for entry in visit.own:
         line = entry.prescription
         if line.paired is None and len(line.groups) == 1 and entry.is_done:
-            of_one.setdefault(entry.named.exercise if entry.named else None, []).append(entry)
+            of_one.setdefault(entry.exercise, []).append(entry)
     lines: dict[tuple[object, ...], dict[Prescription, SetGroup]] = {}
     for entries in of_one.values():
         for entry in entries if len(entries) > 1 else ():
@@ -246,24 +248,18 @@ def session_empty(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
 
 def sessions_with_work(ledger: Ledger) -> dict[Session, bool]:
     """The sessions of a programme, with whether they hold work in any week, or may by their words."""
-    visits = [visit for week in ledger.weeks for visit in week.visits]
-    done = {visit.session for visit in visits if not _is_empty(visit)}
+    sessions = dict.fromkeys(visit.session for week in ledger.weeks for visit in week.visits)
     return {
-        session: session in done or bool(session.note) or any(map(_holds_work, session.prescriptions))
-        for session in dict.fromkeys(visit.session for visit in visits)
+        session: bool(session.note)
+        or not session.prescriptions
+        or any(map(_holds_work, session.prescriptions))
+        for session in sessions
     }
 
 
 def _holds_work(line: Prescription) -> bool:
     """Whether a line holds work in some week, for somebody: sets, or something that counts none."""
-    if line.kind or line.unread or line.test or line.note:
+    if line.unread or line.note:
         return True
     held = [one.value for group in line.groups for one in group.get("sets", ())]
-    return not held or any(getattr(value, "high", value) != 0 for value in held)
-
-
-def _is_empty(visit: Visit) -> bool:
-    """Whether a session that has lines has no set on this visit; what cannot be read may hold some."""
-    lines = visit.session.prescriptions
-    done = any(entry.is_done or entry.work.sets is None for entry in visit.own)
-    return bool(lines) and not done and not any(line.unread for line in lines)
+    return any(getattr(value, "high", value) != 0 for value in held)

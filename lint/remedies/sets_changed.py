@@ -15,6 +15,7 @@ if TYPE_CHECKING:
     from ..counting.counts import Count
     from ..counting.proposals import LineChange
     from ..model.sessions import Work
+    from ..text.places import Place
 
 
 def cut(count: Count, most: float) -> Iterator[Edit]:
@@ -47,12 +48,18 @@ def written(changes: Sequence[LineChange], label: str) -> Iterator[Edit]:
 
 
 def _of_line(change: LineChange) -> Edit | None:
-    work = change.entry.work
-    place = work.places.get("sets")
-    if place is None or _says_each_set(work) or not any(step.key == "sets" for step in way_to(place)):
-        return None  # rounds belong to others, too, and a list of repetitions has its own number
+    place = own_number(change.entry.work)
+    if place is None:
+        return None
     low, high = plain(change.entry.sets.low + change.by), plain(change.entry.sets.high + change.by)
     return Edit(place, low if low == high else f"{low}-{high}", change.sets(), certain=False)
+
+
+def own_number(work: Work) -> Place | None:
+    """Where its sets stand as a number of their own: not as rounds of others, nor as long as a list."""
+    place = work.places.get("sets")
+    is_own = place is not None and any(step.key == "sets" for step in way_to(place))
+    return place if is_own and not _says_each_set(work) else None
 
 
 def _says_each_set(work: Work) -> bool:
