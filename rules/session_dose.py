@@ -80,8 +80,9 @@ def session_sets_for_muscle_high(week: Week, limits: Limits) -> Iterator[DraftFi
     most, counting, without = limits.number("most"), limits.name("counting"), limits.names("without limit")
     days = week.occasions() if week.is_typical() else []
     for group in week.groups_from(most, counting):
-        full = [day for day in days if group not in without and day.sets(group, counting).high > most]
-        each = [(day, Excess(day, group, counting, most, stations=False)) for day in full]
+        if group in without:
+            continue
+        each = [(day, Excess(day, group, counting, most, stations=False)) for day in days]
         over = [(day, one) for day, one in each if one.sets > 0]
         if not over:
             continue
@@ -176,7 +177,7 @@ def exercise_sets_high(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     most, far = limits.number("most"), limits.number("far")
     over: dict[Exercise | None, list[tuple[Tally, Count]]] = {}
     for day in week.occasions() if week.is_typical() and _is_full(week, most) else []:
-        for count in day.by_exercise(lambda entry: is_taxing(entry, limits)) if _is_full(day, most) else []:
+        for count in day.by_exercise(lambda entry: is_taxing(entry, limits)):
             if count.high > most:
                 over.setdefault(count.parts[0].entry.exercise, []).append((day, count))
     for counts in over.values():
@@ -226,20 +227,16 @@ def _at_once(day: Tally) -> str:
 
 def is_taxing(entry: SetGroup, limits: Limits) -> bool:
     """Whether its sets have repetitions enough and are near enough to failure."""
-    reps = entry.work.reps.a_set() if entry.work.reps else None
-    if not entry.hard or reps is None or reps.low < limits.number("repetitions"):
+    reps = entry.work.reps
+    if reps is None or not entry.hard or are_rounds_estimated(entry):
         return False
-    if are_rounds_estimated(entry):
+    each = reps.a_set()
+    if each is None or each.low < limits.number("repetitions"):
         return False
-    if entry.reserve is None:
-        return not (entry.prescription.on_clock or _is_open(entry))
+    if entry.reserve is None:  # then as many as possible, or no load, are not known to be hard
+        is_open = reps.open_last or entry.implement in ("bodyweight", "band", "")
+        return not (entry.prescription.on_clock or is_open)
     return entry.reserve.low <= limits.number("hard set")
-
-
-def _is_open(entry: SetGroup) -> bool:
-    """Whether nothing shows that its sets are hard: as many as possible, or no load."""
-    open_ended = entry.work.reps is not None and entry.work.reps.open_last
-    return open_ended or entry.implement in ("bodyweight", "band", "")
 
 
 @rule(
@@ -381,8 +378,6 @@ def day_too_long(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     if has is None:
         return
     for day, visits in week.by_day():
-        if len(visits) < 2:
-            continue
         takes = [visit.minutes.low if visit.minutes else visit.time().total.low / SECONDS for visit in visits]
         if sum(takes) <= ROOM * has or max(takes) > has or are_apart(visits):
             continue
