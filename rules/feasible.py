@@ -10,7 +10,6 @@ from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, Related, found
 from ..lint.model.naming import line_name
-from ..lint.model.quantities import Range
 from ..lint.wording.words import counted_noun, plain, says, sets_of
 from .offers import fewer_or_lighter, lighter_or_kilograms
 from .shared import bests_on_file, in_test, is_of_another, notes_on, of_one_lift
@@ -22,6 +21,7 @@ if TYPE_CHECKING:
     from ..lint.counting.set_group import SetGroup
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import DraftFinding, Severity
+    from ..lint.model.quantities import Load
     from .offers import Offer
 
 # Loads, repetitions and effort
@@ -111,24 +111,27 @@ def more_reps_than_load_allows(entry: SetGroup, limits: Limits) -> Iterator[Draf
     if load.kind == "percent" and not entry.lowers_only and not entry.broken_up:
         beyond = _beyond_best(entry)
         if beyond is not None:
-            more = _more_than_the_best(entry, *beyond, limits)
+            more = _more_than_the_best(entry, load.words, *beyond, limits)
             if more is not None:
                 yield more
             return
     if reps is None or not reps.sets or not entry.in_one_go:
         return
     least_left = _least_left(entry)
-    if load.kind == "rm" and load.span:
+    if load.kind == "rm":
         asked = max(one.low for one in reps.sets) + least_left
-        if asked > load.span.high + limits.number("beyond the RM"):
+        allowed = load.values[0].high
+        if asked > allowed + limits.number("beyond the RM"):
             yield _too_many(
                 entry,
+                load,
                 _asked(entry, asked, 1),
-                load.span.high,
+                allowed,
                 asked,
-                f"at most {plain(load.span.high)}, as {load.words} means",
+                f"at most {plain(allowed)}, as {load.words} means",
                 "a lighter load",
-                edits=fewer_or_lighter(entry, asked, load.span.high - least_left),
+                excess=asked - allowed,
+                edits=fewer_or_lighter(entry, asked, allowed - least_left),
             )
         return
     sets, grown = entry.sets_apart, 1.0 if load.kind == "percent" else entry.programme.growth
@@ -139,20 +142,20 @@ def more_reps_than_load_allows(entry: SetGroup, limits: Limits) -> Iterator[Draf
     ]
     if not tries:
         return
-    most, few = "few manage", limits.number("few manage")
     hardest = max(tries, key=_Try.fresh)
-    if hardest.fresh() <= few:
+    if hardest.fresh() <= limits.number("few manage"):
         hardest = max(tries, key=_Try.tired)
-    if hardest.tired() <= few:
-        most, few = "some manage", limits.number("some manage")
-    if hardest.tired() <= few or (most == "some manage" and hardest.number == 1):
+    kinds = ("few manage",) if hardest.number == 1 else ("few manage", "some manage")
+    most = next((one for one in kinds if hardest.tired() > limits.number(one)), None)
+    is_beyond_all = hardest.fresh() > limits.number("nobody manages")
+    if most is None or (not is_beyond_all and _of_a_training_maximum(entry)):
         return
-    if hardest.fresh() <= limits.number("nobody manages") and _of_a_training_maximum(entry):
-        return
+    few = limits.number(most)
     meant = _first_set_for(hardest, tries, entry.curve, limits)
-    certain = load.kind == "percent" and hardest.fresh() > limits.number("nobody manages")
+    certain = load.kind == "percent" and is_beyond_all
     yield _too_many(
         entry,
+        load,
         _asked(entry, hardest.reps + least_left, hardest.number if hardest.fresh() <= few else 1),
         hardest.held.beyond(few),
         hardest.reps + least_left,
@@ -229,11 +232,12 @@ def _first_set_for(hardest: _Try, tries: list[_Try], curve: str, limits: Limits)
 
 def _beyond_best(entry: SetGroup) -> tuple[float, float] | None:
     """Repetitions and load in %, where the load leaves no room for them: two at 100 %, or any above."""
-    sets = entry.sets_apart or [(Range(1, 1), one) for one in entry.percents]
+    sets = [(reps.low, percent.low) for reps, percent in entry.sets_apart]
+    left = _least_left(entry)
     over = [
-        (reps.low + _least_left(entry), percent.low)
-        for reps, percent in sets
-        if percent.low > 100 or (percent.low == 100 and reps.low + _least_left(entry) > 1)
+        (reps + left, percent)
+        for reps, percent in sets or [(1.0, one.low) for one in entry.percents]
+        if percent > 100 or (percent == 100 and reps + left > 1)
     ]
     if not over:
         return None
@@ -242,8 +246,9 @@ def _beyond_best(entry: SetGroup) -> tuple[float, float] | None:
     return None if attempt else (asked, percent)
 
 
-def _more_than_the_best(entry: SetGroup, asked: float, percent: float, limits: Limits) -> DraftFinding | None:
-    words = entry.work.load.words if entry.work.load else ""
+def _more_than_the_best(
+    entry: SetGroup, words: str, asked: float, percent: float, limits: Limits
+) -> DraftFinding | None:
     if not _own_best(entry, limits):
         return (
             None
@@ -259,14 +264,16 @@ def _more_than_the_best(entry: SetGroup, asked: float, percent: float, limits: L
                 excess=percent,
             )
         )
+    load = entry.work.places["load"]
+    place = load if percent > 100 else entry.work.places.get("reps", load)
     return found(
-        entry.work.places["load" if percent > 100 else "reps"],
+        place,
         f"{_asked(entry, asked, 1)} at {words}.",
         wanted="one at 100 % of its own best, none above",
         change=f"Take {_lighter(asked, entry.curve)}, or write kg if it is a percentage of something else.",
         where=line_name(entry.prescription),
         edits=lighter_or_kilograms(entry, asked),
-        related=(Related(entry.work.places["load"], words),) if percent <= 100 else (),
+        related=(Related(load, words),) if place is not load else (),
         excess=percent + asked,
     )
 
@@ -318,20 +325,20 @@ def _asked(entry: SetGroup, asked: float, number: int) -> str:
 
 def _too_many(
     entry: SetGroup,
+    load: Load,
     asked: str,
     most: float,
     repetitions: float,
     allowed: str,
     advice: str,
     severity: Severity = "warning",
-    excess: float = 0.0,
     *,
+    excess: float,
     edits: Offer,
 ) -> DraftFinding:
-    words = entry.work.load.words if entry.work.load else ""
     return found(
         entry.work.places["reps"],
-        f"{asked} at {words}.",
+        f"{asked} at {load.words}.",
         severity=severity,
         wanted=allowed,
         change=f"Take {advice} or fewer repetitions.",
@@ -340,6 +347,6 @@ def _too_many(
         line=entry.prescription.place,
         amount=Amount(repetitions, most, "repetitions"),
         edits=edits,
-        related=(Related(entry.work.places["load"], words), *bests_on_file(entry)),
+        related=(Related(entry.work.places["load"], load.words), *bests_on_file(entry)),
         excess=excess,
     )
