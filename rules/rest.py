@@ -21,6 +21,7 @@ if TYPE_CHECKING:
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import DraftFinding
     from ..lint.model.pairings import Pairing
+    from ..lint.model.quantities import Range
     from ..lint.model.sessions import Prescription
 
 
@@ -194,16 +195,17 @@ def rest_too_short_size(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding
     """
     if ledger.programme.goal != "hypertrophy":
         return
-    short: dict[Prescription, SetGroup] = {}
+    short: dict[Prescription, tuple[SetGroup, Range]] = {}
     for _, entry in (one for week in ledger.weeks if not week.is_deload for one in week.entries()):
         rest = entry.work.rest
         if rest is None or rest.high >= limits.number("shortest"):
             continue
         if entry.hard and _straight_sets(entry):
-            short.setdefault(entry.prescription, entry)
+            short.setdefault(entry.prescription, (entry, rest))
     if not short:
         return
-    first, *others = sorted(short.values(), key=lambda entry: entry.work.places["rest"].start)
+    (first, rest), *more = sorted(short.values(), key=lambda one: one[0].work.places["rest"].start)
+    others = [entry for entry, _ in more]
     named = [f"{entry.name} {_rest_in_words(entry)}" for entry in (first, *others)]
     longer = as_rest(limits.number("shortest"))
     yield found(
@@ -215,7 +217,7 @@ def rest_too_short_size(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding
         edits=in_one_edit(
             f"write rest: {longer}", [writing(one.work.places["rest"], longer) for one in (first, *others)]
         ),
-        amount=Amount(first.work.rest.high, limits.number("shortest"), "s") if first.work.rest else None,
+        amount=Amount(rest.high, limits.number("shortest"), "s"),
         related=tuple(Related(entry.work.places["rest"], line_name(entry.prescription)) for entry in others),
     )
 
@@ -332,18 +334,17 @@ def _shared(one: SetGroup, other: SetGroup, limits: Limits) -> str:
     if groups and not is_meant:
         said.append(f"train the {first_of(groups)}")
     held = limits.names("hanging on the grip")
-    if all(each.trains(held) and _tires_the_grip(each) for each in (one, other)):
+    if all(_tires_the_grip(each, held) for each in (one, other)) and first.hands and second.hands:
         said.append("need grip")
-    stations = _one_of_each(one, other, limits)
+    stations = _one_of_each(one, other, {*first.station} & {*second.station}, limits)
     if stations:
         said.append(f"need the {listed(stations)} at different loads")
     return listed(said)
 
 
-def _tires_the_grip(entry: SetGroup) -> bool:
-    """Whether the grip carries the load: a strap or a band takes little of it."""
-    exercise = entry.exercise
-    return exercise is not None and exercise.hands and entry.implement not in ("band", "suspension")
+def _tires_the_grip(entry: SetGroup, held: tuple[str, ...]) -> bool:
+    """Whether it hangs on the grip for long: a strap or a band takes little of it."""
+    return entry.trains(held) and entry.implement not in ("band", "suspension")
 
 
 def _groups(muscles: set[str], exempt: tuple[str, ...]) -> list[str]:
@@ -357,20 +358,18 @@ def _groups(muscles: set[str], exempt: tuple[str, ...]) -> list[str]:
     return [group for group in catalogue.groups if group in named]
 
 
-SEVERAL = {"barbell": 2}
-"""How many of a station a room has where nobody says: a gym with one bar says so (common practice)."""
+SEVERAL = ("barbell",)
+"""Stations of which a room has several where nobody says: a gym with one bar says so (common practice)."""
 
 
-def _one_of_each(one: SetGroup, other: SetGroup, limits: Limits) -> list[str]:
+def _one_of_each(one: SetGroup, other: SetGroup, needed: set[str], limits: Limits) -> list[str]:
     """Stations that both need and the room has once, where the loads written differ."""
     loads = [entry.work.load.words for entry in (one, other) if entry.work.load is not None]
-    if len(set(loads)) < 2 or one.exercise is None or other.exercise is None:
+    if len(set(loads)) < 2:
         return []
     room = one.programme.resources.stations
     return [
         station
         for station in limits.names("one of each")
-        if station in one.exercise.station
-        and station in other.exercise.station
-        and room.get(station, SEVERAL.get(station, 1)) < 2
+        if station in needed and (room[station] < 2 if station in room else station not in SEVERAL)
     ]
