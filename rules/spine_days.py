@@ -148,11 +148,13 @@ def impact_days_consecutive(ledger: Ledger, limits: Limits) -> Iterator[DraftFin
         return
     running = int(limits.number("days running"))
     for number, week, _ in ledger.training_days():
+        if isinstance(landed.get(number), str):
+            continue
         days = range(number - running, number + 2)
         behind, ahead = days[:-1], days[1:]
         held = behind if all(day in landed for day in behind) else ahead
         lines = [one for day in held if (one := landed.get(day)) is not None and not isinstance(one, str)]
-        if number not in landed or isinstance(landed[number], str) or not all(day in landed for day in held):
+        if not all(day in landed for day in held):
             continue
         if held is ahead and not isinstance(landed[number + 1], str):
             continue  # told when that day is looked at
