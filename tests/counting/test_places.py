@@ -110,6 +110,7 @@ def test_what_is_offered_is_there(findings):
 def test_a_place_that_no_list_knows(where, severity, said, findings):
     found = [one for one in findings(text(where)) if one.rule == "place-unknown"]
     assert [(one.severity, said in one.change) for one in found] == [(severity, True)]
+    assert not any(edit.certain for one in found for edit in one.edits)
 
 
 def test_a_gym_has_everything(findings):
