@@ -201,6 +201,8 @@ def rest_day_missing(week: Week, limits: Limits) -> Iterator[DraftFinding]:
             day: [tuesday, thursday, saturday]
             exercises: [{exercise: leg press, sets: 2, reps: 8}]
     """
+    if not week.activities and DAYS_A_WEEK - len(week.by_day()) >= limits.number("least"):
+        return
     lifting, free = days_off(week, limits)
     if free >= limits.number("least") or not lifting:
         return
