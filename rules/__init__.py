@@ -17,7 +17,6 @@ FAMILIES = (
 """The families, in the order in which rules are listed."""
 
 MODULES = (
-    "left_out",
     "leg_coverage",
     "nordics",
     "calves",
@@ -29,6 +28,7 @@ MODULES = (
     "weekly_sets",
     "lift_sets",
     "session_dose",
+    "minutes",
     "balance",
     "one_leg",
     "repetitions",
@@ -54,6 +54,7 @@ MODULES = (
     "conditioning",
     "work_steps",
     "stalled",
+    "left_out",
     "easier_weeks",
     "deloads",
     "odd_weeks",

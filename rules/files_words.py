@@ -25,8 +25,8 @@ PROFESSIONALS = (
 is_professional = beginning(PROFESSIONALS)
 
 DOCTORS = (
-    "physician", "doctor", "GP", "general practitioner", "surgeon", "consultant", "specialist", "cardiolog", "medical",
-    "hospital",
+    "physician", "doctor", "GP", "general practitioner", "surgeon", "consultant", "specialist", "cardiolog",
+    "medical", "hospital",
 )  # fmt: skip
 """Beginnings of words for those among them who look at all of somebody's health."""
 

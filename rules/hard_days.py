@@ -35,16 +35,23 @@ HARD_ACTIVITY = Option(
 class HardWork:
     """What makes a day hard for a group: its hard sets, those that fail where enough do; or an activity.
 
-    ``sure`` are those of the sets that are hard and heavy whatever comes next to them, where enough are.
+    ``sure`` are those of the sets that are hard and heavy whatever comes next to them, where enough are;
+    ``hour`` is when the activity begins, None where nobody wrote it.
     """
 
     def __init__(
-        self, sets: Count | None, failing: Count | None, activity: str = "", sure: Count | None = None
+        self,
+        sets: Count | None,
+        failing: Count | None,
+        activity: str = "",
+        sure: Count | None = None,
+        hour: float | None = None,
     ) -> None:
         self.sets = sets
         self.failing = failing
         self.activity = activity
         self.sure = sure
+        self.hour = hour
 
 
 Hard = dict[tuple[str, str], "HardWork"]
@@ -77,14 +84,12 @@ class Day:
         return bool(self.played or other.played) or (self.surely and other.surely)
 
     def starts(self) -> list[float]:
-        """The hours at which the sessions begin that make it hard; none where one of them does not say."""
-        visits = {
-            part.visit for work in self.hard.values() for part in (work.sets.parts if work.sets else ())
-        }
-        known = [visit.hour for visit in visits]
-        if any(work.activity for work in self.hard.values()):
-            return []
-        return [hour for hour in known if hour is not None] if None not in known else []
+        """The hours at which what makes it hard begins; none where one session or activity does not say."""
+        works = self.hard.values()
+        hours = {part.visit.hour for work in works if work.sets for part in work.sets.parts}
+        hours.update(work.hour for work in works if work.activity)
+        known = [hour for hour in hours if hour is not None]
+        return known if len(known) == len(hours) else []
 
     def activities(self, parts: Iterable[tuple[str, str]]) -> list[str]:
         """The activities that make it hard for some of the groups."""
@@ -121,9 +126,10 @@ def hard_days(ledger: Ledger, limits: Limits) -> list[Day]:
         day = days.setdefault(number, Day(number, week))
         if len(activity.days_in(week.in_block)) >= DAILY:
             continue  # a sport of most days leaves no day free of it
+        begins = activity.hour(week.in_block, number - 7 * (week.number - 1))
         for group in loaded(activity, limits):
             for side in ("left", "right"):
-                day.played.setdefault((group, side), HardWork(None, None, activity.name))
+                day.played.setdefault((group, side), HardWork(None, None, activity.name, hour=begins))
     return sorted(days.values(), key=lambda day: day.number)
 
 

@@ -46,9 +46,9 @@ def clearance_missing(lifter: Lifter, limits: Limits) -> Iterator[DraftFinding]:
     Looks for `protect`, for a programme or block in the phase `return`, and at the age; wants a date under
     `clearance on file`, or a note that says which professional was asked, and when. What a licensed
     professional advised, with a date, is such a word on the restriction itself, on a return as well, and what
-    a physician advised at any age. A movement that a coach leaves out is a choice of exercises. A team that screens is not asked about
-    `protect`, which names its adviser; a screening is no clearance at a return or from 65 on. Asked for once
-    an athlete.
+    a physician advised at any age. A movement that a coach leaves out is a choice of exercises. A team that
+    screens is not asked about `protect`, which names its adviser; a screening is no clearance at a return or
+    from 65 on. Asked for once an athlete.
 
     Flags:
         programme: Legs

@@ -18,7 +18,7 @@ if TYPE_CHECKING:
 
 
 def spared_where_done(ledger: Ledger, name: str, spared: list[Restriction]) -> list[Restriction]:
-    """The restrictions that hold in a week in which an exercise of this name is done; none where it is agreed.
+    """The restrictions that hold in a week in which an exercise of this name is done; none if it is agreed.
 
     An alternative or a swap stands in no week of its own: for it all restrictions count.
     """

@@ -133,13 +133,22 @@ def seconds_around(parts: Sequence[Term]) -> Range:
 
     Parts that say none may take what is left of the usual time; where no part says any, that is assumed.
     """
-    minutes = [found for one in parts for found in re.findall(_MINUTES, one.words)]
-    said = [Range(float(low), float(high or low)) * 60 for low, high in minutes]
+    said = _seconds_said(parts)
     if not said:
         return PREPARATION
     known = sum(said, NOTHING)
     is_all = len(parts) <= len(said)
     return known if is_all else Range(known.low, max(known.high, PREPARATION.high))
+
+
+def seconds_written(parts: Sequence[Term]) -> float:
+    """The least seconds that the words of a preparation or of a cool-down say; 0 where they say none."""
+    return sum(_seconds_said(parts), NOTHING).low
+
+
+def _seconds_said(parts: Sequence[Term]) -> list[Range]:
+    minutes = [found for one in parts for found in re.findall(_MINUTES, one.words)]
+    return [Range(float(low), float(high or low)) * 60 for low, high in minutes]
 
 
 _MINUTES = (

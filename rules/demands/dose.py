@@ -18,7 +18,8 @@ from ...lint.engine.demands import (
 from ...lint.engine.limits import floored, group_of, limited
 from ..excess import is_held_against, is_no_station
 from ..lift_sets import is_light_on_purpose, main_lifts, of_lift
-from ..session_dose import ROOM, SECONDS, is_taxing, minutes_for
+from ..minutes import ROOM, SECONDS, minutes_for, slack_for
+from ..session_dose import is_taxing
 from ..shared import are_apart
 from ..weekly_sets import named_terms
 
@@ -150,8 +151,7 @@ def session_too_long(visit: Visit, limits: Limits) -> Iterator[RuleDemand]:
     if allowed is None:
         return
     time, ramps = visit.time(), ramp_up(visit.own).low
-    most = allowed * limits.number("slack")
-    bound = most if ramps or time.assumed_rest.low else allowed
+    most, bound = allowed * limits.number("slack"), allowed * slack_for(visit, limits)
     least = Minutes(visit, (time.total.low + ramps) / SECONDS, allowed, most - bound)
     yield at_most(bound, least, visit.session.name)
 

@@ -46,6 +46,7 @@ NO_EDIT = {
     "impact-days-consecutive": COACH,
     "junior-unsupervised": PERSON,
     "legs-heavy-before-event": COACH,
+    "lift-left-out": COACH,
     "light-implement-heavy": COACH,
     "load-outside-zone": COACH,
     "near-maximal-before-event": COACH,

@@ -149,7 +149,7 @@ class TestLoadStepLarge:
         assert (
             finding.counted == "dumbbell curl goes from 2 x 8 kg to 2 x 12 kg at 8-12 repetitions, 50 % up."
         )
-        assert finding.wanted.startswith("at most 4 kg more")
+        assert finding.wanted.startswith("at most 2 kg each more")
 
     def test_where_both_limits_meet_the_share_is_said(self, findings: Findings, week: Text) -> None:
         (finding,) = self.said(findings, week, "back squat, sets: 3, reps: 5, load: {1: 100 kg, 2: 120 kg}")

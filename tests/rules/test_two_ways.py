@@ -166,4 +166,5 @@ def test_which_is_meant_only_the_coach_knows():
         *(RULE, "exercise-unknown", "rir-rpe-contradict"),  # two things are said, or none that is known
         *("load-outside-zone", "nothing-changes"),  # a load upwards, or a step, is the coach's to write
         *("session-empty", "sets-not-read"),  # work that was left out, or goes by a name of one's own
+        "lift-left-out",  # a lift that stands before and after
     }
