@@ -24,12 +24,12 @@ if TYPE_CHECKING:
 class Teller:
     """Reviews files group by group. ``part`` makes of a review what is told of it, as plain data."""
 
-    __slots__ = ("_is_first", "_part", "_workspace", "known")
+    __slots__ = ("_groups", "_part", "_workspace", "known")
 
     def __init__(self, workspace: Workspace, part: Callable[[FileReview], Any]) -> None:
         self._workspace = workspace
         self._part = part
-        self._is_first = True
+        self._groups = 0
         self.known = KnownApart(workspace)
 
     def group(self, files: list[SourceFile]) -> list[Told]:
@@ -38,10 +38,9 @@ class Teller:
         Nearly all of it goes at once. What is left are circles in what could not be read to its end; at this
         moment nothing else is young, so that a look at the young costs next to nothing.
         """
-        if self._is_first:
-            self._is_first = False
-        elif not gc.isenabled():
-            if not gc.get_freeze_count():
+        self._groups += 1
+        if self._groups > 1 and not gc.isenabled():
+            if self._groups == 2:  # once: to ask how much is frozen goes through all of it
                 gc.freeze()
             gc.collect(0)
         reviews = reviewed_group(self._workspace, files, self.known)
