@@ -70,10 +70,10 @@ class PlainBuilder(TreeBuilder):
         start = 0
         try:
             for line in content.split("\n"):
-                words = line.lstrip(" ")
+                words = line.strip(" ")
                 if words and words[0] != "#":
-                    column = len(line) - len(words)
-                    self.line(words.rstrip(" "), column, start + column)
+                    column = line.index(words[0])
+                    self.line(words, column, start + column)
                 start += len(line) + 1
             self.close_down_to(-1)
         except _NotPlainError:
@@ -83,15 +83,16 @@ class PlainBuilder(TreeBuilder):
 
     def line(self, words: str, column: int, start: int) -> None:
         """Reads the words of a line, which begin at a column and, in the text, at ``start``."""
-        dashed = words.startswith("- ")
-        frame = self.frame_at(column, start, dashed)
-        if not dashed:
+        if words[0] != "-" or words[1:2] != " ":
+            frame = self.frames[-1]
+            if self.columns[-1] != column or frame.key is not None or frame.__class__ is not OpenMapping:
+                frame = self.frame_at(column, start, dashed=False)  # most lines hold the next key
             self.entry(frame, words, start)
             return
+        frame = self.frame_at(column, start, dashed=True)
         item = words[2:].lstrip(" ")
         ahead = len(words) - len(item)
-        bare = item.partition(" #")[0].rstrip(" ")
-        if item[0] not in "[{'\"" and (bare[-1] == ":" or ": " in bare):
+        if item in self.pairs or _is_entry(item):
             self.entry(self.open(column + ahead, start + ahead, dashed=False), item, start + ahead)
         else:
             frame.add(self.node(item, start + ahead))
@@ -99,8 +100,6 @@ class PlainBuilder(TreeBuilder):
     def frame_at(self, column: int, start: int, dashed: bool) -> OpenSequence | OpenMapping:
         """The list, or the group of keys, that a line goes on with or begins."""
         frame = self.frames[-1]
-        if frame.key is None and self.columns[-1] == column and not dashed and frame.__class__ is OpenMapping:
-            return frame  # most lines hold the next key
         if len(self.frames) == 1:
             _sure(not (column or dashed))
             return self.open(column, start, dashed)
@@ -252,6 +251,12 @@ class PlainBuilder(TreeBuilder):
             _sure(inner and _may_begin(inner))
             return self.words(inner, start + at), end
         raise _NotPlainError
+
+
+def _is_entry(item: str) -> bool:
+    """Whether the words behind a dash begin a group of keys."""
+    bare = item.partition(" #")[0].rstrip(" ")
+    return item[0] not in "[{'\"" and (bare[-1] == ":" or ": " in bare)
 
 
 def _may_begin(words: str) -> bool:
