@@ -168,11 +168,13 @@ class Tally:
         if self.one_sided or self.has_complexes:
             parts = _serving(self.visits, actions, hard)
             return on_side(parts, side) if self.one_sided else Count(parts)
-        held = [sets for serves, sets in self._serves(hard) if not serves.isdisjoint(actions)]
-        if not held:
-            return NO_SETS
-        low, high = sum([sets.low for sets in held]), sum([sets.high for sets in held])
-        return Count.of(low, high, partial(_serving, self.visits, actions, hard))
+        low: float = 0
+        high: float = 0
+        found = False
+        for serves, sets in self._serves(hard):
+            if not serves.isdisjoint(actions):
+                low, high, found = low + sets.low, high + sets.high, True
+        return Count.of(low, high, partial(_serving, self.visits, actions, hard)) if found else NO_SETS
 
     def _serves(self, hard: bool) -> list[tuple[frozenset[str], Range]]:
         """The sets of each group of a known exercise, with the joint actions and patterns that it is for."""
@@ -339,7 +341,9 @@ class Visit(Tally):
 
     def is_all_hard(self) -> bool:
         """Whether it holds no easy and no fast work."""
-        all_hard: bool = self._once("all hard", lambda: all(group.hard for group in self.own))
+        all_hard: bool | None = self._answers.get("all hard")
+        if all_hard is None:
+            all_hard = self._answers["all hard"] = all([group.hard for group in self.own])
         return all_hard
 
     def _list_served(self, hard: bool) -> list[tuple[frozenset[str], Range]]:

@@ -14,6 +14,7 @@ from .targets import targets_of
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterable, Mapping
+    from collections.abc import Set as AbstractSet
     from typing import Any
 
     from ..counting.ledger import Lifter
@@ -96,12 +97,12 @@ class Hit:
 class Choice:
     """Targets by scope, and those among them that a rule is asked of: chosen once for all rules alike."""
 
-    __slots__ = ("_chosen", "_groups", "_targets")
+    __slots__ = ("_chosen", "_meant", "_targets")
 
     def __init__(self, targets: Mapping[str, list[Target]]) -> None:
         self._targets = targets
         self._chosen: dict[object, list[Target]] = {}
-        self._groups: list[tuple[Target, SetGroup]] | None = None
+        self._meant: dict[bool, tuple[list[tuple[Target, AbstractSet[str]]], frozenset[str]]] = {}
 
     def of(self, rule: Rule) -> list[Target]:
         """The targets that hold what a rule needs.
@@ -120,15 +121,17 @@ class Choice:
         return chosen
 
     def _of_sets(self, rule: Rule) -> list[Target]:
-        if self._groups is None:
-            sets = self._targets[rule.scope]
-            self._groups = [(one, one.unit) for one in sets if isinstance(one.unit, SetGroup)]
-        needs, groups = rule.needs, self._groups
-        if rule.takes_out:
-            groups = [(one, group) for one, group in groups if group.slips is not False]
-        else:
-            groups = [(one, group) for one, group in groups if group.meant]
-        return [one for one, group in groups if not needs or needs <= group.work.written.keys()]
+        if rule.takes_out not in self._meant:
+            units = [(one, one.unit) for one in self._targets[rule.scope] if isinstance(one.unit, SetGroup)]
+            sets = [
+                (one, group.work.written.keys())
+                for one, group in units
+                if (group.slips is not False if rule.takes_out else group.meant)
+            ]
+            self._meant[rule.takes_out] = sets, frozenset().union(*[keys for _, keys in sets])
+        sets, somewhere = self._meant[rule.takes_out]
+        needs = rule.needs
+        return [one for one, keys in sets if needs <= keys] if needs <= somewhere else []
 
 
 class RunCache:

@@ -266,11 +266,15 @@ class Prescription:
     def version(self, week: int) -> int:
         """A number that is equal for weeks of its block in which the line has the same values."""
         if self._breaks is None:
-            spans = {
-                (one.first, one.last) for group in self.groups for slices in group.values() for one in slices
-            }
-            spans.update([(one, one) for one in self.only_in or ()])
-            self._breaks = sorted({week for first, last in spans for week in (first, last + 1)})
+            breaks: set[int] = set()
+            for group in self.groups:
+                for slices in group.values():
+                    for one in slices:
+                        breaks.add(one.first)
+                        breaks.add(one.last + 1)
+            for alone in self.only_in or ():
+                breaks |= {alone, alone + 1}
+            self._breaks = sorted(breaks)
         return bisect_right(self._breaks, week)
 
 

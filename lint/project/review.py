@@ -124,7 +124,7 @@ def _judged(workspace: Workspace, files: list[FileReview]) -> list[FileReview]:
     for one in files:
         one.findings = _in_order(one.findings)
         if one.reading is not None:
-            names = [rule.name for rule in (*workspace.rules, *one.team.rules)]
+            names = (rule.name for rule in (*workspace.rules, *one.team.rules))
             kept, one.waived = waive(one.reading, one.findings, names, workspace.today)
             one.findings = _in_order(kept)
     return files
@@ -204,7 +204,7 @@ def _ledgers(
     if programme is None:
         return [], meant
     team = workspace.team_of(file)
-    judges = [rule for rule in _rules_for(workspace, team) if rule.takes_out]
+    judges = [rule for rule in workspace.rules_for(team) if rule.takes_out]
     waivers = holding(reading, [rule.name for rule in judges], workspace.today)
     slip = _slip(judges, team.choices, waivers)
     decided = [(one.rule, one.reason, one.place.line) for one in waivers]
@@ -258,7 +258,7 @@ def _unreviewed_ledgers(workspace: Workspace, file: SourceFile) -> list[Ledger]:
 def _run_rules(workspace: Workspace, one: FileReview, state: IncrementalState) -> list[Finding]:
     """What the rules find for each athlete of a programme; what holds for several is said once."""
     hits: list[Hit] = []
-    choices, rules = one.team.choices, _rules_for(workspace, one.team)
+    choices, rules = one.team.choices, workspace.rules_for(one.team)
     for ledger in one.ledgers:
         cache = state.caches[ledger]
         found, faults = run(rules, ledger, choices.moved, choices.severities, cache, choices.preset)
@@ -266,10 +266,6 @@ def _run_rules(workspace: Workspace, one: FileReview, state: IncrementalState) -
         for fault in faults:
             one.add_fault(fault)
     return findings_of(hits, len(one.ledgers))
-
-
-def _rules_for(workspace: Workspace, team: Team) -> list[Rule]:
-    return team.chosen((*workspace.rules, *team.rules))
 
 
 # Athletes over all their programmes
@@ -299,7 +295,7 @@ def _add_athlete_findings(workspace: Workspace, files: list[FileReview]) -> None
             home = by_file[workspace.files.file(ledgers[0].programme.place.text.name).real]
         lifter = Lifter(athlete, ledgers, workspace.today, home.team.resources)
         choices = home.team.choices
-        rules = _rules_for(workspace, home.team)
+        rules = workspace.rules_for(home.team)
         found, faults = run(rules, lifter, choices.moved, choices.severities, preset=choices.preset)
         for fault in faults:
             home.add_fault(fault)

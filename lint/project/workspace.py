@@ -78,6 +78,7 @@ class Workspace:
         self._teams: dict[str, Team] = {}
         self._athletes: dict[str, AthleteFile] = {}
         self._records: dict[str, known_findings.Record] = {}
+        self._chosen: dict[Team, list[Rule]] = {}
 
     @property
     def rules(self) -> list[Rule]:
@@ -85,6 +86,12 @@ class Workspace:
         if self._rules is None:
             self._rules = registry.all_rules()
         return self._rules
+
+    def rules_for(self, team: Team) -> list[Rule]:
+        """The rules that settings run, those of the team among them."""
+        if team not in self._chosen:
+            self._chosen[team] = team.chosen((*self.rules, *team.rules))
+        return self._chosen[team]
 
     def read(self, file: SourceFile) -> Reading:
         """The tree of a file on which other reviews depend: once it changes, the workspace is stale."""
