@@ -343,7 +343,7 @@ class Visit(Tally):
         """Whether it holds no easy and no fast work."""
         all_hard: bool | None = self._answers.get("all hard")
         if all_hard is None:
-            all_hard = self._answers["all hard"] = all([group.hard for group in self.own])
+            all_hard = self._answers["all hard"] = all(group.hard for group in self.own)
         return all_hard
 
     def _list_served(self, hard: bool) -> list[tuple[frozenset[str], Range]]:

@@ -123,12 +123,12 @@ class Choice:
     def _of_sets(self, rule: Rule) -> list[Target]:
         if rule.takes_out not in self._meant:
             units = [(one, one.unit) for one in self._targets[rule.scope] if isinstance(one.unit, SetGroup)]
-            sets = [
+            held: list[tuple[Target, AbstractSet[str]]] = [
                 (one, group.work.written.keys())
                 for one, group in units
                 if (group.slips is not False if rule.takes_out else group.meant)
             ]
-            self._meant[rule.takes_out] = sets, frozenset().union(*[keys for _, keys in sets])
+            self._meant[rule.takes_out] = held, frozenset().union(*[keys for _, keys in held])
         sets, somewhere = self._meant[rule.takes_out]
         needs = rule.needs
         return [one for one, keys in sets if needs <= keys] if needs <= somewhere else []

@@ -5,7 +5,8 @@ from __future__ import annotations
 import re
 
 from ..syntax.tree import Mapping
-from .read_line import LineReader, pairing
+from .pairings import pairing
+from .read_line import LineReader
 from .values import items_of, terms_of, text_of
 
 TYPE_CHECKING = False

@@ -6,14 +6,15 @@ from functools import partial
 
 from ..findings.finding import Amount, Edit
 from ..syntax.tree import Mapping, Scalar
+from ..text.places import Place
 from ..wording.words import week_list
 from . import quantities
 from .amounts import in_order
 from .bounds import BOUNDED, NONE, OPEN, beyond
-from .pairings import Pairing
 from .quantities import Reps
 from .sessions import WORK_KEYS, Prescription, Slice
 from .values import (
+    LocatedNode,
     Reader,
     items_of,
     later,
@@ -32,9 +33,9 @@ if TYPE_CHECKING:
     from collections.abc import Sequence
 
     from ..findings.finding import Finding
-    from ..text.places import Place
+    from ..syntax.tree import Node
+    from .pairings import Pairing
     from .sessions import Weeks
-    from .values import LocatedNode
 
     Values = dict[str, tuple[Slice, ...]]
     """Values by key, each with the weeks that it holds for."""
@@ -53,11 +54,6 @@ _SAID_ONCE = frozenset((
 
 _CHANGES = ("h", "H", "x", "X", "\u00d7", "-", "\u2212")
 """How sets begin that are told by what stood before: half, x 2/3, -1."""
-
-
-def pairing(kind: str, at: LocatedNode, reader: Reader) -> Pairing:
-    """The superset, circuit or complex of this kind that a mapping holds."""
-    return Pairing(kind, at.place, reader.duration(at.get("rest")), text_of(at.get("note")))
 
 
 class LineReader(Reader):
@@ -99,7 +95,9 @@ class LineReader(Reader):
             self.begin(at)
         own = self.values(at) if self.reads_its_own else {}
         if shared:
-            own = _with_shared(own, shared)
+            from .read_other_work import with_shared
+
+            own = with_shared(own, shared)
         if "sets" not in at and rounds is not None and (sets := self._slices("rounds", rounds)):
             if "sets" in own:
                 from .two_readings import rounds_at_odds
@@ -175,8 +173,12 @@ class LineReader(Reader):
         held: Values = {}
         self.held, self.pairs, self.sides = held, {}, ()
         self.unread |= misspelt(at, keys)
-        for key, found in at.among(keys):
-            if slices := self._slices(key, found):
+        within, begins = at.within, at.within.start
+        for key, node, through in at.among(keys):
+            value = self._sound(key, node)
+            if value is not None:
+                held[key] = self.always(value, Place(within, node.start - begins, node.end - begins, through))
+            elif slices := self._slices(key, LocatedNode(node, within, through)):
                 held[key] = slices
         reps = held.get("reps")
         if self.pairs or self.sides or (reps and any(map(_says_more, reps))):
@@ -212,9 +214,10 @@ class LineReader(Reader):
 
     def _slices(self, key: str, at: LocatedNode) -> tuple[Slice, ...]:
         """The value of a key for all weeks, or one for each span of weeks; those that can be read."""
-        value = self._sound(key, at)
-        if value is not None:
+        if (value := self._sound(key, at.node)) is not None:
             return self.always(value, at.place)
+        if whole := self._whole(at):
+            return self.read_parts(key, whole)
         if isinstance(at.node, Mapping) and not all(word[:1].isdigit() for word in at.node.entries):
             if any(word[:5] in ("again", "visit") for word in at.node.entries):
                 from .cycles import cycled
@@ -230,16 +233,14 @@ class LineReader(Reader):
         """The values of a key that can be read, each with its first and last week."""
         slices: list[Slice] = []
         for first, last, part in parts:
-            value = self._sound(key, part)
-            if value is None:
+            if (value := self._sound(key, part.node)) is None:
                 value = self._looked_at(key, first, last, part, slices)
             if value is not None:
                 slices.append(Slice(first, last, value, part.place))
         return tuple(slices)
 
-    def _sound(self, key: str, part: LocatedNode) -> object:
+    def _sound(self, key: str, node: Node) -> object:
         """The value of what has one plain meaning, of which there is nothing to say; else None."""
-        node = part.node
         return quantities.sound(key, node.plain, node.text) if isinstance(node, Scalar) else None
 
     def _looked_at(self, key: str, first: int, last: int, part: LocatedNode, before: list[Slice]) -> object:
@@ -321,15 +322,20 @@ class LineReader(Reader):
             edits=(Edit(place, turned, f"write {turned}"),),
         )
 
+    def _whole(self, at: LocatedNode) -> list[tuple[int, int, LocatedNode]]:
+        """First week, last week and value, where each week of the block has one; else none."""
+        if not isinstance(at.node, Mapping) or self.spans != ((1, self.weeks),):
+            return []
+        whole = covering(tuple(at.node.entries), self.weeks)
+        return [(first, last, part) for key, first, last in whole if (part := at.get(key)) is not None]
+
     def by_week(self, at: LocatedNode, key: str = "") -> list[tuple[int, int, LocatedNode]]:
         """First week, last week and value; reports weeks that have no value, two values, or are not there."""
         weeks = self.weeks
         if not isinstance(at.node, Mapping):
-            if len(self.spans) > 1:
-                return [(first, last, at) for first, last in self.spans]
-            return [(*self.spans[0], at)]
-        if self.spans == ((1, weeks),) and (whole := covering(tuple(at.node.entries), weeks)):
-            return [(first, last, part) for key, first, last in whole if (part := at.get(key)) is not None]
+            return [(first, last, at) for first, last in self.spans]
+        if whole := self._whole(at):
+            return whole
         parts: list[tuple[int, int, LocatedNode]] = []
         taken: dict[int, str] = {}
         for week_key, place, value in at.pairs():
@@ -388,12 +394,6 @@ class LineReader(Reader):
                 line=at.written,
             )
         return parts
-
-
-def _with_shared(own: Values, shared: Values) -> Values:
-    """A line's own values, and those that it shares; how long it goes on only where its own do not say."""
-    says_how_much = own.keys() & {"reps", "hold", "distance", "timed"}
-    return {**{key: one for key, one in shared.items() if key != "timed" or not says_how_much}, **own}
 
 
 def _says_more(held: Slice) -> bool:

@@ -95,16 +95,16 @@ class LocatedNode:
         through = self.through if node.defined is None else self.inner()
         return LocatedNode(entry.value, self.within, through + entry.merged)
 
-    def among(self, keys: tuple[str, ...]) -> list[tuple[str, LocatedNode]]:
-        """Those of some keys that are there, each with its value."""
+    def among(self, keys: tuple[str, ...]) -> list[tuple[str, Node, tuple[Place, ...]]]:
+        """Those of some keys that are there, each with the node of its value and what has led to it."""
         node = self.node
         if not isinstance(node, Mapping):
             return []
         entries, inner = node.entries, self.inner()
         return [
-            (key, LocatedNode(entries[key].value, self.within, inner + entries[key].merged))
+            (key, entry.value, inner + entry.merged)
             for key in keys
-            if key in entries
+            if (entry := entries.get(key)) is not None
         ]
 
     def keys(self) -> AbstractSet[str]:

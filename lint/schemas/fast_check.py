@@ -34,7 +34,7 @@ _TYPES: dict[str, tuple[type, ...]] = {
 _EVERY_TYPE = (dict, list, str, int, float, bool, type(None))
 _NOT_TESTED = frozenset({"$schema", "$id", "$defs", "title", "description", "examples"})
 _MOST_REMEMBERED = 1000
-"""Words that a pattern remembers as passed; programmes repeat the same few words."""
+"""Words and numbers that a pattern, or a group of keys, remembers as passed: programmes repeat a few."""
 
 _tests: dict[str, Test] = {}
 
@@ -269,11 +269,19 @@ def _no(value: Any) -> bool:
 
 
 def _keys_test(tables: dict[str, Table]) -> Test:
+    passed: set[tuple[str, str | int]] = set()
+
     def test(value: dict[str, Any]) -> bool:
         for key, held in value.items():
-            part = tables[key].get(type(held))
+            kind = type(held)
+            simple = kind is str or kind is int  # no other kind equals these
+            if simple and (key, held) in passed:
+                continue
+            part = tables[key].get(kind)
             if part is None or not (part is _yes or part(held)):
                 return False
+            if simple and len(passed) < _MOST_REMEMBERED:
+                passed.add((key, held))
         return True
 
     return test
