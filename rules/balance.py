@@ -124,8 +124,11 @@ def antagonist_imbalance(week: Week, ledger: Ledger, limits: Limits) -> Iterator
 
 def _judged(week: Week, ledger: Ledger, pair: Pair, limits: Limits) -> Iterator[DraftFinding]:
     turn = week.turn()
-    counts = [(turn.tally.for_actions(side.trained_by, hard=True), side) for side in pair.sides]
-    (less, weak), (more, strong) = sorted(counts, key=lambda one: one[0].middle)
+    weak, strong = pair.sides
+    less = turn.tally.for_actions(weak.trained_by, hard=True)
+    more = turn.tally.for_actions(strong.trained_by, hard=True) if less else less
+    if more.middle < less.middle:
+        less, weak, more, strong = more, strong, less, weak
     if not less or turn.a_week(less.middle + more.middle) < limits.number("fewest together"):
         return
     ratio, allowed = more.middle / less.middle, limit_of(week, ledger, pair, limits)

@@ -104,8 +104,8 @@ def pull_or_push_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator
     missing = [
         direction
         for direction, area in PRESSES_AND_PULLS.items()
-        if week.builds(area, goals)
-        and not (block.for_actions((direction,)) or block.leaves_open((direction,)))
+        if not (block.for_actions((direction,)) or block.leaves_open((direction,)))
+        and week.builds(area, goals)
         and not any(goes_fast(entry, direction) for _, entry in block.entries())
     ]
     pressing = block.for_actions(PRESSES_AND_PULLS, hard=True)

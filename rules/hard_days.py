@@ -185,9 +185,10 @@ def _is_hard_and_heavy(entry: SetGroup, limits: Limits) -> bool:
     if entry.implement in WEIGHTLESS:
         return False
     left = limits.number("between sessions")
-    reserve, percent = entry.reserve, entry.percent
+    reserve = entry.reserve
     if reserve is not None and reserve.low <= left and reserve.high <= left + 1:
         return True
+    percent = entry.percent
     return percent is not None and percent.low >= limits.number("heavy")
 
 

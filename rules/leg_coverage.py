@@ -304,10 +304,11 @@ def _legs_lack(week: Week, ledger: Ledger, action: str, goals: Collection[str] =
     Two lines train the legs, or one where focus or priorities name them: a single exercise beside other work
     is no training of the legs.
     """
-    if not asks_for_hamstrings(week, goals):
+    block = ledger.judged_with(week)
+    if block.for_actions((action,)) or not asks_for_hamstrings(week, goals):
         return False
-    legs, block = week.turn().tally.for_actions(LEG_WORK, hard=True), ledger.judged_with(week)
-    if not legs or block.for_actions((action,)) or block.leaves_open(actions=(action,)):
+    legs = week.turn().tally.for_actions(LEG_WORK, hard=True)
+    if not legs or block.leaves_open(actions=(action,)):
         return False
     if action == "knee flexion" and not week.programme.goal and _is_heavy(legs):
         return False

@@ -351,7 +351,7 @@ def sets_against_reps(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding]
     reps = len(work.reps.sets) if work.reps and work.reps.each_set else 0
     loads = len(work.load.values) if work.load and len(work.load.values) > 1 else 0
     sets = work.sets
-    if sets is None or not sets.high:
+    if not (reps or loads) or sets is None or not sets.high:
         return
     written = [(key, number) for key, number in (("reps", reps), ("load", loads)) if number]
     wrong = [(key, number) for key, number in written if not sets.low <= number <= sets.high]

@@ -74,11 +74,13 @@ def session_sets_for_muscle_high(week: Week, limits: Limits) -> Iterator[DraftFi
               - {exercise: leg extension, sets: 8, reps: 12}
     """
     most, counting, without = limits.number("most"), limits.name("counting"), limits.names("without limit")
-    days = week.occasions() if week.is_typical() else []
-    for group in week.groups_from(most, counting):
+    groups = week.groups_from(most, counting) if week.is_typical() else []
+    days = week.occasions() if groups else []
+    for group in groups:
         if group in without:
             continue
-        each = [(day, Excess(day, group, counting, most, stations=False)) for day in days]
+        full = [day for day in days if day.sets(group, counting).high > most]
+        each = [(day, Excess(day, group, counting, most, stations=False)) for day in full]
         over = [(day, one) for day, one in each if one.sets > 0]
         if not over:
             continue
