@@ -175,10 +175,10 @@ def value_of(entry: SetGroup, what: str, like: SetGroup) -> float | None:
 
 def _odd_weeks(line: Line, what: str, limits: Limits) -> list[_Odd]:
     """The weeks of a line that leave both their neighbours."""
-    entries = [entry for _, entry in line]
-    if len({id(getattr(entry.work, what)) for entry in entries}) == 1:
+    first = getattr(line[0][1].work, what)
+    if all(getattr(entry.work, what) is first for _, entry in line):
         return []  # one value for all weeks
-    odd = []
+    odd, entries = [], [entry for _, entry in line]
     for at in range(1, len(line) - 1):
         three = entries[at - 1 : at + 2]
         was, now, then = (value_of(one, what, entries[at]) for one in three)

@@ -168,6 +168,8 @@ def exercise_twice(visit: Visit, limits: Limits) -> Iterator[DraftFinding]:
 
 def lines_alike(visit: Visit) -> list[list[SetGroup]]:
     """The lines of a session, those together that say the same."""
+    if len({entry.exercise for entry in visit.own}) == len(visit.own):
+        return []  # nothing stands twice
     of_one: dict[Exercise | None, list[SetGroup]] = {}
     for entry in visit.own:
         line = entry.prescription

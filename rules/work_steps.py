@@ -86,7 +86,7 @@ def work_step_large(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
         before = range(week.number - back, week.number)
         for held in by_week:
             now = held.get(week.number)
-            if now is None:
+            if now is None or (now.work.load is None and _is_a_dose(now)):
                 continue
             earlier = [held[number] for number in before if number in held]
             if len(earlier) < limits.number("weeks"):
@@ -101,9 +101,14 @@ def work_step_large(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
             yield _jumped(grown, week, limits)
 
 
+def _is_a_dose(entry: SetGroup) -> bool:
+    """Whether its sets are a dose of a muscle, which is counted by the muscle."""
+    return entry.hard and entry.work.timed is None and entry.work.distance is None
+
+
 def _leaps(earlier: list[SetGroup], now: SetGroup, limits: Limits) -> bool:
     """Whether a line that is no dose of a muscle holds far more sets than in any week before."""
-    if now.hard and now.work.timed is None and now.work.distance is None:
+    if _is_a_dose(now):
         return False
     most = max(one.sets.high for one in earlier)
     return now.sets.low > limits.number("rounds") * most and now.sets.low - most >= limits.number(

@@ -196,7 +196,11 @@ class Calendar:
         self, line: Prescription, week: int, number: int, versions: Versions, time: int
     ) -> tuple[SetGroup, ...]:
         """The groups of sets of a line. ``week`` is counted within the block, ``number`` in the programme."""
-        changes = tuple([one for one in versions if isinstance(one, tuple) and self.is_meant(one[0], line)])
+        changes: tuple[tuple[ChangeOfLines, int], ...] = ()
+        if versions:
+            changes = tuple(
+                [one for one in versions if isinstance(one, tuple) and self.is_meant(one[0], line)]
+            )
         own = None
         if line.by_athlete:
             from ..model.by_athlete import values_of

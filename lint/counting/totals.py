@@ -30,9 +30,12 @@ def totals_of(groups: Iterable[tuple[SetGroup, Mapping[str, float]]]) -> Totals:
             total = totals.get(area)
             if total is None:
                 total = totals[area] = [0, 0, 0, 0]
-            at = 0 if weight == 1.0 else 2
-            total[at] += low
-            total[at + 1] += high
+            if weight == 1.0:
+                total[0] += low
+                total[1] += high
+            else:
+                total[2] += low
+                total[3] += high
     return totals
 
 

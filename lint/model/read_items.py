@@ -36,8 +36,8 @@ def read_lines(
     for reader, member, paired, rounds, shared in _members(at, open_line):
         if not isinstance(member.node, Mapping):
             continue
-        parts = None
-        if shared is None and not CHANGING.isdisjoint(member.node.entries):
+        parts, written = None, member.node.entries
+        if shared is None and not CHANGING.isdisjoint(written):
             parts = _parts(reader, member)
         line = reader.prescription(parts[0][1] if parts else member, len(before), rounds, shared)
         line.session = session
@@ -46,9 +46,9 @@ def read_lines(
             from .read_other_work import finish
 
             finish(line, member)
-        if "kind" in member:
+        if "kind" in written:
             line.kinds = terms_of(member.get("kind"))
-        if session.test or "test" in member:
+        if session.test or "test" in written:
             from .tested import set_test
 
             set_test(reader, member, line, session.test)
@@ -83,7 +83,8 @@ def _in_parts(
 
 def _members(at: LocatedNode, open_line: Callable[[], LineReader]) -> Iterator[Member]:
     """The lines of an item."""
-    if "exercise" in at and _WHOLES.isdisjoint(at.keys()) and not _joins_lifts(at):
+    written = at.keys()
+    if "exercise" in written and _WHOLES.isdisjoint(written) and not _joins_lifts(at):
         yield open_line(), at, None, None, None
         return
     superset, circuit = at.get("superset"), at.get("circuit")
@@ -98,7 +99,7 @@ def _members(at: LocatedNode, open_line: Callable[[], LineReader]) -> Iterator[M
     ):
         paired, rounds = pairing("circuit", circuit, open_line()), circuit.get("rounds")
         yield from ((open_line(), one, paired, rounds, None) for one in items_of(circuit.get("exercises")))
-    elif superset is circuit is None and not _OTHER_WORK & at.keys() and not _joins_lifts(at):
+    elif superset is circuit is None and not _OTHER_WORK & written and not _joins_lifts(at):
         yield open_line(), at, None, None, None
     else:
         from .read_other_work import read_other_work

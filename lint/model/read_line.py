@@ -98,7 +98,7 @@ class LineReader(Reader):
             from .read_other_work import with_shared
 
             own = with_shared(own, shared)
-        if "sets" not in at and rounds is not None and (sets := self._slices("rounds", rounds)):
+        if rounds is not None and "sets" not in at and (sets := self._slices("rounds", rounds)):
             if "sets" in own:
                 from .two_readings import rounds_at_odds
 

@@ -83,17 +83,19 @@ class PlainBuilder(TreeBuilder):
 
     def line(self, words: str, column: int, start: int) -> None:
         """Reads the words of a line, which begin at a column and, in the text, at ``start``."""
-        if words[0] != "-" or words[1:2] != " ":
+        known = self.pairs.get(words)
+        if known is not None or words[0] != "-" or words[1:2] != " ":
             frame = self.frames[-1]
             if self.columns[-1] != column or frame.key is not None or frame.__class__ is not OpenMapping:
                 frame = self.frame_at(column, start, dashed=False)  # most lines hold the next key
-            self.entry(frame, words, start)
+            self.entry(frame, words, start, known)
             return
         frame = self.frame_at(column, start, dashed=True)
         item = words[2:].lstrip(" ")
         ahead = len(words) - len(item)
-        if item in self.pairs or _is_entry(item):
-            self.entry(self.open(column + ahead, start + ahead, dashed=False), item, start + ahead)
+        known = self.pairs.get(item)
+        if known is not None or _is_entry(item):
+            self.entry(self.open(column + ahead, start + ahead, dashed=False), item, start + ahead, known)
         else:
             frame.add(self.node(item, start + ahead))
 
@@ -145,10 +147,15 @@ class PlainBuilder(TreeBuilder):
         node.end = frame.last.end
         self.frames[-1].add(node)
 
-    def entry(self, frame: OpenSequence | OpenMapping, words: str, start: int) -> None:
-        """Reads a key, and its value if that stands in the same line."""
+    def entry(
+        self,
+        frame: OpenSequence | OpenMapping,
+        words: str,
+        start: int,
+        known: tuple[Scalar, Node] | None,
+    ) -> None:
+        """Reads a key, and its value if that stands in the same line; ``known`` is what the words gave before."""
         assert isinstance(frame, OpenMapping)
-        known = self.pairs.get(words)
         if known is not None:
             key, value = known
             by = start - key.start
