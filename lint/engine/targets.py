@@ -91,11 +91,15 @@ def targets_of(subject: Ledger | Lifter) -> dict[str, list[Target]]:
             weeks["session"][visit] = (*weeks["session"].get(visit, ()), *numbers)
             session = visit.session
             keys.setdefault(visit, (week.number, visit.day, session.number, session.fingerprint))
+    entries = weeks["prescription"]
     for one, numbers in weeks["session"].items():
         assert isinstance(one, Visit)
+        key = keys[one]
         for index, entry in enumerate(one.own):
-            weeks["prescription"][entry] = (*weeks["prescription"].get(entry, ()), *numbers)
-            keys.setdefault(entry, (*keys[one], index))
+            if entry in entries:
+                entries[entry] = (*entries[entry], *numbers)
+            else:
+                entries[entry], keys[entry] = numbers, (*key, index)
     states = {
         "rehabilitation": frozenset(week.number for week in subject.weeks if week.rehabilitation),
         "peak": frozenset(week.number for week in subject.weeks if week.is_peak),
