@@ -6,6 +6,7 @@ import gc
 import os
 from collections.abc import Iterator
 from datetime import date
+from functools import partial
 from pathlib import Path
 
 import pytest
@@ -147,6 +148,19 @@ class TestNothingIsKept:
         for group in groups[2:]:
             teller.group(group.files)
         assert self.alive() == before
+
+    def test_what_stays_is_gone_through_once(self, folder: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+        """To freeze it, and to ask how much is frozen, each goes through all of it."""
+        for number in range(4):
+            (folder / f"b{number}.programme.yaml").write_text(PLAN.replace("athlete: NAME\n", ""))
+        workspace = Workspace(DAY)
+        called: list[str] = []
+        for name in ("freeze", "get_freeze_count"):
+            monkeypatch.setattr(gc, name, partial(called.append, name))
+        teller = Teller(workspace, review_json.part)
+        for group in grouped(workspace, discovered(workspace, ["."])):
+            teller.group(group.files)
+        assert called == ["freeze"]
 
     def test_a_review_that_is_kept_whole_would_show(self, folder: Path) -> None:
         (folder / "a.programme.yaml").write_text(PLAN.replace("athlete: NAME\n", ""))
