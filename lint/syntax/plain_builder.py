@@ -154,7 +154,7 @@ class PlainBuilder(TreeBuilder):
         start: int,
         known: tuple[Scalar, Node] | None,
     ) -> None:
-        """Reads a key, and its value if that stands in the same line; ``known`` is what the words gave before."""
+        """Reads a key, and its value if that stands in the same line; ``known`` is what its words gave."""
         assert isinstance(frame, OpenMapping)
         if known is not None:
             key, value = known
