@@ -184,6 +184,8 @@ def _odd_weeks(line: Line, what: str, limits: Limits) -> list[_Odd]:
         was, now, then = (value_of(one, what, entries[at]) for one in three)
         if was is None or now is None or then is None or now == sorted((was, now, then))[1]:
             continue
+        if what == "sets" and not _stands_out(was, now, then, limits):
+            continue  # as `_leaves` says: sets change in most lines, and few stand out
         one = _Odd(what, line[at - 1], line[at], entries[at + 1], (was, now, then))
         if len({_beside(each, what) for each in three}) > 1 and (what == "load" or one.meant is None):
             continue
