@@ -109,7 +109,7 @@ def pull_or_push_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator
         and not any(goes_fast(entry, direction) for _, entry in block.entries())
     ]
     pressing = block.for_actions(PRESSES_AND_PULLS, hard=True)
-    if not is_in_focus(week) and pressing.from_one_line():
+    if not missing or (not is_in_focus(week) and pressing.from_one_line()):
         return
     if "horizontal pull" in missing and rows_on_a_machine(block, ledger):
         missing.remove("horizontal pull")

@@ -20,6 +20,9 @@ if TYPE_CHECKING:
     from ..lint.model.athlete import Athlete
     from ..lint.text.places import Place, Text
 
+MOST_LINES = 20_000
+"""Lines that are remembered as holding no word of a diagnosis."""
+
 NEARBY = 200
 """Characters to either side of a word that are looked at."""
 
@@ -240,9 +243,15 @@ def _is_in_a_restriction(place: Place, athlete: Athlete) -> bool:
 def _private(extent: Place, limits: Limits) -> list[Place]:
     """Where one of the words stands by itself, in the singular or plural, in a stretch of text."""
     words = limits.names("words"), limits.names("words with a body part")
-    content = extent.excerpt.casefold()
+    # A quick look first, at lines not seen before: nearly every text holds none of them.
+    clean = _clean_lines(words)
+    new = [line for line in extent.excerpt.casefold().splitlines() if line not in clean]
+    content = "\n".join(new)
     alike = [alike for first, alike in _patterns(*words) if first in content]
-    if not alike:  # a quick look first: nearly every text holds none of them
+    if not alike:
+        if len(clean) > MOST_LINES:
+            clean.clear()
+        clean.update(new)
         return []
     pattern = re.compile(rf"(?<![\w-])(?:{'|'.join(alike)})s?(?![\w-])", re.IGNORECASE)
     matches = pattern.finditer(extent.text.content, extent.start, extent.end)
@@ -319,6 +328,12 @@ def _around(content: str, start: int, end: int, ends: str) -> str:
     before = re.split(ends, content[:start][-NEARBY:])[-1]
     after = re.split(ends, content[end:][:NEARBY])[0]
     return f"{before} {after}"
+
+
+@cache
+def _clean_lines(words: tuple[tuple[str, ...], ...]) -> set[str]:
+    """Lines of texts looked through before in which none of some words begins."""
+    return set()
 
 
 @cache

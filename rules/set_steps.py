@@ -134,8 +134,8 @@ def rises(grown: Sequence[Growth]) -> str:
 def grown_in(ledger: Ledger, week: Week, limits: Limits) -> list[Growth]:
     """Muscle groups that get far more in a week than in the fullest of the weeks before it."""
     back = weeks_before(ledger, week, limits)
-    if not back:
-        return []
+    if not back or week.visits == back[-1].visits:
+        return []  # a week like the one before it has grown by nothing
     now, before = ledger.recall(_all_told, week), [ledger.recall(_all_told, other) for other in back]
     if now - max(before) <= limits.number("most"):
         return []  # one lift took another's place
