@@ -63,20 +63,28 @@ class AtOnce:
 
     ``weeks`` are that week as each athlete has it: a set of a line is one of all who do the line.
     Sessions are taken at the least that they can take, which is sure; with ``usual`` as they usually go.
+    What hangs on no minutes is the same as in one ``alike``, of the same demands on the same week.
     """
 
     def __init__(
-        self, plan: Plan, weeks: Sequence[Week], demands: Iterable[RuleDemand], *, usual: bool = False
+        self,
+        plan: Plan,
+        weeks: Sequence[Week],
+        demands: Iterable[RuleDemand],
+        *,
+        usual: bool = False,
+        alike: AtOnce | None = None,
     ) -> None:
         self._plan = plan
         self._usual = usual
-        self._weights: dict[tuple[int, int], float] = {}
+        self._weights: dict[tuple[int, int], float] = {} if alike is None else alike._weights
         self._weeks = weeks
         self._visits = {
             visit: {entry.prescription for entry in visit.own} for week in weeks for visit in week.visits
         }
         self.demands = [one for one in demands if self._is_of_week(one)]
         self._floors = [one for one in self.demands if one.least is not None]
+        self._kinds: list[list[Exercise]] = self._kinds_of_lifts() if alike is None else alike._kinds
         self._lines = self._own()
         self._work = [*self._lines, *self._further(), *self._new()]
         self._capped = [
@@ -196,6 +204,18 @@ class AtOnce:
         ]
         rest = min(rests, default=self._end(REST["light"]))
         minutes, _ = self._a_set_of(REPETITIONS * self._end(ONE_WAY + ONE_WAY), rest)
+        work: dict[tuple[object, ...], OpenSets] = {}
+        for session in dict.fromkeys(visit.session for visit in self._visits):
+            there = {one.exercise for one in self._lines if one.session is session}
+            for alike in self._kinds:
+                others = [one for one in alike if one not in there]  # a lift stands on one line of a session
+                if others:
+                    new = OpenSets(session, others[0], minutes)
+                    work.setdefault((session, *(self._brings(one, new) for one in self.demands)), new)
+        return list(work.values())
+
+    def _kinds_of_lifts(self) -> list[list[Exercise]]:
+        """The lifts that suit everybody and serve some demand; those that bring the same to all, together."""
         suiting = [
             one
             for one in self._plan.header.known.by_rank()
@@ -205,15 +225,7 @@ class AtOnce:
         kinds: dict[tuple[float, ...], list[Exercise]] = {}
         for exercise in suiting:
             kinds.setdefault(tuple(self._weight(one, exercise) for one in sums), []).append(exercise)
-        work: dict[tuple[object, ...], OpenSets] = {}
-        for session in dict.fromkeys(visit.session for visit in self._visits):
-            there = {one.exercise for one in self._lines if one.session is session}
-            for alike in kinds.values():
-                others = [one for one in alike if one not in there]  # a lift stands on one line of a session
-                if others:
-                    new = OpenSets(session, others[0], minutes)
-                    work.setdefault((session, *(self._brings(one, new) for one in self.demands)), new)
-        return list(work.values())
+        return list(kinds.values())
 
     def _brings(self, demand: RuleDemand, work: OpenSets) -> float:
         """What a set of some work brings to a demand, in its favour where nobody knows."""

@@ -43,37 +43,74 @@ MOST_LISTED = 4
 ORDINALS = {2: "second", 3: "third", 4: "fourth", 5: "fifth", 6: "sixth", 7: "seventh"}
 
 
-def cannot(plan: Plan, foresight: Foresight | None, seen: Seen) -> list[str]:
-    """Which demands cannot be met together with the one of a finding, and what would do; nothing if they can.
+class Conflicts:
+    """The demands on a plan that cannot be met together. What several findings need is worked out once."""
 
-    First with all that holds now, then with what its rule asks besides; first at the least minutes that
-    sessions can take, then as they usually go. A squad does the same lines: all its demands are on them.
-    """
-    if foresight is None:
+    __slots__ = ("_at_once", "_cores", "_foresight", "_plan", "_told")
+
+    def __init__(self, plan: Plan, foresight: Foresight) -> None:
+        self._plan = plan
+        self._foresight = foresight
+        self._at_once: dict[tuple[str, int, bool], AtOnce] = {}
+        self._cores: dict[tuple[object, ...], _Conflict] = {}
+        self._told: dict[_Conflict, list[str]] = {}
+
+    def cannot(self, seen: Seen) -> list[str]:
+        """Which demands cannot be met with the one of a finding, and what would do; nothing if they can.
+
+        First with all that holds now, then with what its rule asks besides; first at the least minutes that
+        sessions can take, then as they usually go. A squad does the same lines: all its demands are on them.
+        """
+        every = self._foresight.demands
+        alike = [one for one in every if one.rule == seen.rule and not one.is_held]
+        aims = [one for one in alike if one.weeks and _is_about(one, seen)]
+        if not aims:
+            return []
+        number = min((*seen.finding.weeks, aims[0].weeks[0]))
+        for ledger in self._plan.ledgers:
+            own = [one for one in aims if one.athlete in ("", _name(ledger))]
+            week = ledger.weeks[number - 1]
+            on_days = days_lacking(self._plan, ledger, week, seen, own) if own else []
+            if on_days:
+                return _for_them([own[0].athlete], on_days)
+        for usual in (False, True):
+            for wanted, names in product((aims, alike), _whose(every)):
+                conflict = self._conflict(number, wanted, names, usual=usual)
+                if any(one in conflict.core for one in aims):
+                    return self._said(conflict)
         return []
-    every = foresight.demands
-    aims = [one for one in every if one.rule == seen.rule and _is_about(one, seen)]
-    aims = [one for one in aims if not one.is_held and one.weeks]
-    if not aims:
-        return []
-    number = min((*seen.finding.weeks, aims[0].weeks[0]))
-    weeks = [ledger.weeks[number - 1] for ledger in plan.ledgers if len(ledger.weeks) >= number]
-    for ledger in plan.ledgers:
-        own = [one for one in aims if one.athlete in ("", _name(ledger))]
-        on_days = days_lacking(plan, ledger, ledger.weeks[number - 1], seen, own) if own else []
-        if on_days:
-            return _for_them([own[0].athlete], on_days)
-    held = [one for one in every if one.is_held]
-    alike = [one for one in every if one.rule == seen.rule and not one.is_held]
-    surely, usually = (AtOnce(plan, weeks, [*held, *alike], usual=usual) for usual in (False, True))
-    for whole in (surely, usually):
-        for wanted, names in product((aims, alike), _whose(every)):
-            core = whole.core(*([one for one in some if one.athlete in names] for some in (wanted, held)))
-            on_time = any(one.unit == "min" for one in core)
-            conflict = _Conflict(plan, core, usually if on_time else whole)
-            if any(one in conflict.core for one in aims):
-                return _for_them(conflict.names, conflict.said())
-    return []
+
+    def _conflict(
+        self, number: int, wanted: list[RuleDemand], names: tuple[str, ...], *, usual: bool
+    ) -> _Conflict:
+        """What cannot be had of what is wanted for some athletes, with all that holds now."""
+        rule, ours = wanted[0].rule, [one for one in wanted if one.athlete in names]
+        key = number, rule, *map(id, ours), names, usual
+        if key not in self._cores:
+            whole = self._whole(number, rule, usual=usual)
+            held = [one for one in self._foresight.demands if one.is_held and one.athlete in names]
+            core = whole.core(ours, held)
+            if any(one.unit == "min" for one in core):
+                whole = self._whole(number, rule, usual=True)
+            self._cores[key] = _Conflict(self._plan, core, whole)
+        return self._cores[key]
+
+    def _whole(self, number: int, rule: str, *, usual: bool) -> AtOnce:
+        """A week with all demands that hold now, and all that a rule asks besides."""
+        key = rule, number, usual
+        if key not in self._at_once:
+            weeks = [one.weeks[number - 1] for one in self._plan.ledgers if len(one.weeks) >= number]
+            every = self._foresight.demands
+            both = [one for one in every if one.is_held]
+            both += [one for one in every if one.rule == rule and not one.is_held]
+            surely = self._whole(number, rule, usual=False) if usual else None
+            self._at_once[key] = AtOnce(self._plan, weeks, both, usual=usual, alike=surely)
+        return self._at_once[key]
+
+    def _said(self, conflict: _Conflict) -> list[str]:
+        if conflict not in self._told:
+            self._told[conflict] = _for_them(conflict.names, conflict.said())
+        return self._told[conflict]
 
 
 def _whose(demands: Sequence[RuleDemand]) -> list[tuple[str, ...]]:

@@ -5,8 +5,7 @@ from __future__ import annotations
 from math import ceil
 
 from ..wording.words import listed, plain
-from .candidates import Candidates
-from .cannot import cannot, would_do
+from .cannot import would_do
 from .judge import Seen
 
 TYPE_CHECKING = False
@@ -19,8 +18,9 @@ MOST_DEMANDS = 3
 """Demands that are named beside the one aimed at."""
 
 
-def why_none(plan: Plan, search: Search, aim: Finding) -> list[str]:
+def why_none(search: Search, aim: Finding) -> list[str]:
     """Why nothing is proposed for a finding, in sentences: what stands in its way, and what would do."""
+    plan, conflicts, seen = search.plan, search.ground.conflicts, Seen(aim)
     if plan.in_rehabilitation:
         return ["The programme states rehabilitation: what changes there is for the clinician to say."]
     said = []
@@ -29,15 +29,14 @@ def why_none(plan: Plan, search: Search, aim: Finding) -> list[str]:
     if plan.apart:
         names = listed(plan.apart[:MOST_DEMANDS])
         said.append(f"Left alone, since the words are used elsewhere, too: {names}.")
-    together = cannot(plan, search.foresight, Seen(aim))
+    together = conflicts.cannot(seen) if conflicts is not None else []
     if together:
         return [*said, *together]
     if search.near:
         return [*said, *_against(search.near)]
     if not search.ended:
         return [*said, "The search ended before it had tried all; nothing sound was found so far."]
-    seen = Seen(aim)
-    if not Candidates(plan, seen, own=True).steps:
+    if not search.ground.pool(seen, own=True).steps:
         return [*said, *_nothing_to_try(plan, seen)]
     return [
         *said,

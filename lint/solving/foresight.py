@@ -6,12 +6,16 @@ waived: what is foreseen is what the review would find.
 
 from __future__ import annotations
 
+from itertools import compress
+from math import inf, nan
+from operator import gt, lt
+
 from ..engine.demands import Minutes, SetSum, demands_on, is_exact
 from .rows import Rows
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Iterable, Iterator
+    from collections.abc import Iterable, Iterator, Mapping
 
     from ..engine.demands import Quantity, RuleDemand
     from ..engine.registry import Rule
@@ -27,6 +31,31 @@ TINY = 1e-3
 """By how much a broken demand is broken further, at least."""
 
 
+class _Bounds:
+    """How far the sum of each demand may go down and up until it is broken, or broken further than now.
+
+    ``lowest`` and ``highest`` hold it for steps that add no line, and for such as do: with those something is
+    assumed that now is written.
+    """
+
+    __slots__ = ("every", "highest", "lowest")
+
+    def __init__(self, every: list[RuleDemand], short: Mapping[Broken, float]) -> None:
+        self.every = every
+        self.lowest: tuple[list[float], list[float]] = ([], [])
+        self.highest: tuple[list[float], list[float]] = ([], [])
+        for one in every:
+            now = one.now
+            more = short[one.rule, one.group] + TINY
+            told = one.measured or not short[one.rule, one.group]
+            slack = sum(factor * what.slack for factor, what in one.terms if isinstance(what, Minutes))
+            least = -inf if one.least is None or not told else one.least - more - now
+            most = inf if one.most is None or not told else one.most + more - now
+            for adds, wider in ((False, 0.0), (True, slack)):
+                self.lowest[adds].append(least + wider)
+                self.highest[adds].append(most + wider)
+
+
 class Foresight:
     """The demands on a plan, and what steps do to them.
 
@@ -34,8 +63,8 @@ class Foresight:
     """
 
     __slots__ = (
-        *("_about", "_by_line", "_by_session", "_limits", "_plan", "_rules", "_short"),
-        *("_touched", "rows"),
+        *("_about", "_bounds", "_by_line", "_by_session", "_limits", "_plan", "_rows", "_rules"),
+        *("_short", "rows"),
     )
 
     def __init__(self, plan: Plan, rules: Iterable[Rule], moved: Moves, preset: Moves) -> None:
@@ -43,30 +72,25 @@ class Foresight:
         self.rows = Rows(plan)
         self._limits = moved, preset
         self._rules = [rule for rule in rules if is_exact(rule) and rule.name not in plan.text.content]
-        self._short: dict[Broken, float] | None = None
+        self._bounds: _Bounds | None = None
+        self._short: dict[Broken, float] = {}
         self._about: dict[Broken, list[RuleDemand]] = {}
-        self._by_line: dict[int, dict[int, RuleDemand]] = {}
-        self._touched: dict[EditStep, dict[int, RuleDemand]] = {}
-        self._by_session: dict[Session, dict[int, RuleDemand]] = {}
+        self._by_line: dict[int, set[int]] = {}
+        self._by_session: dict[Session | None, set[int]] = {}
+        self._rows: dict[EditStep, list[float]] = {}
 
     def breaks(self, steps: Iterable[EditStep]) -> frozenset[Broken]:
         """What steps surely break, or break further; nothing where one of them is not plain."""
         steps = tuple(steps)
         if not steps or not all(map(self.rows.is_plain, steps)):
             return frozenset()
-        if self._short is None:
-            self._short = self._look()
-        touched: dict[int, RuleDemand] = {}
-        for step in steps:
-            touched |= self._touched_by(step)
-        found: set[Broken] = set()
-        for one in touched.values():
-            about = one.rule, one.group
-            if self._short.get(about) and not one.measured:
-                continue
-            if about not in found and self._by(one, steps) > self._short.get(about, 0.0) + TINY:
-                found.add(about)
-        return frozenset(found)
+        bounds = self._bounds or self._look()
+        adds = any(step.kind == "add" for step in steps)
+        totals = list(map(sum, zip(*map(self._changes_by, steps), strict=True)))
+        above = compress(bounds.every, map(gt, totals, bounds.highest[adds]))
+        below = compress(bounds.every, map(lt, totals, bounds.lowest[adds]))
+        broken = {(one.rule, one.group): one for one in (*above, *below) if self._is_broken(one, steps)}
+        return frozenset(broken)
 
     def clears(self, steps: Iterable[EditStep], aims: set[Broken]) -> bool:
         """Whether steps surely clear all that is broken of some aims; they are plain."""
@@ -80,27 +104,31 @@ class Foresight:
     @property
     def demands(self) -> list[RuleDemand]:
         """All demands of its rules on the plan, broken or not."""
-        if self._short is None:
-            self._short = self._look()
+        if self._bounds is None:
+            self._look()
         return [one for several in self._about.values() for one in several]
 
-    def _touched_by(self, step: EditStep) -> dict[int, RuleDemand]:
-        """The demands that a step may break: those of which it changes something."""
-        if step not in self._touched:
-            found = dict(self._by_line.get(step.line, {}))
+    def _changes_by(self, step: EditStep) -> list[float]:
+        """What a step does to the sum of each demand; not a number where that is not known."""
+        if step not in self._rows:
+            bounds = self._bounds or self._look()
+            row = self._rows[step] = [0.0] * len(bounds.every)
+            touched = set(self._by_line.get(step.line, ()))
             if step.exercise is not None:
-                held = self.rows.session_of(step)
-                found |= self._by_session.get(held, {}) if held is not None else {}
-            self._touched[step] = {
-                number: one
-                for number, one in found.items()
-                if any(self._change(quantity, (step,)) != 0 for quantity in one.quantities())
-            }
-        return self._touched[step]
+                touched |= self._by_session.get(self.rows.session_of(step), set())
+            for number in touched:
+                changes = [
+                    (factor, self.rows.change(one, (step,))) for factor, one in bounds.every[number].terms
+                ]
+                row[number] = sum(factor * (nan if by is None else by) for factor, by in changes)
+        return self._rows[step]
 
-    def _by(self, demand: RuleDemand, steps: tuple[EditStep, ...]) -> float:
-        """By how much steps surely break a demand; 0 where they may not."""
-        return demand.short_after(lambda quantity: self._change(quantity, steps)) or 0.0
+    def _is_broken(self, demand: RuleDemand, steps: tuple[EditStep, ...]) -> bool:
+        """Whether a demand whose sum is out of its bounds is surely not let off."""
+        if not demand.unless:
+            return True
+        short = demand.short_after(lambda quantity: self._change(quantity, steps)) or 0.0
+        return short > self._short[demand.rule, demand.group] + TINY
 
     def _change(self, quantity: Quantity, steps: tuple[EditStep, ...]) -> float | None:
         by = self.rows.change(quantity, steps)
@@ -108,19 +136,21 @@ class Foresight:
             return by - quantity.slack
         return by
 
-    def _look(self) -> dict[Broken, float]:
+    def _look(self) -> _Bounds:
         """By how much what is broken is so now; notes the lines and sessions that each demand counts."""
-        short: dict[Broken, float] = {}
-        for number, one in enumerate(self._all()):
+        every = list(self._all())
+        for number, one in enumerate(every):
             about = one.rule, one.group
             self._about.setdefault(about, []).append(one)
-            short[about] = max(short.get(about, 0.0), one.short_after(lambda _: 0.0) or 0.0)
+            short = one.short_after(lambda _: 0.0) or 0.0
+            self._short[about] = max(self._short.get(about, 0.0), short)
             for quantity in one.quantities():
                 for line in self.rows.lines_of(quantity):
-                    self._by_line.setdefault(line, {})[number] = one
+                    self._by_line.setdefault(line, set()).add(number)
                 for session in _sessions_of(quantity):
-                    self._by_session.setdefault(session, {})[number] = one
-        return short
+                    self._by_session.setdefault(session, set()).add(number)
+        self._bounds = _Bounds(every, self._short)
+        return self._bounds
 
     def _all(self) -> Iterator[RuleDemand]:
         is_squad = len(self._plan.ledgers) > 1

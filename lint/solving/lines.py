@@ -227,18 +227,6 @@ class Plan:
         """Whether the programme states a stage of rehabilitation."""
         return any(ledger.header.rehabilitation is not None for ledger in self.ledgers)
 
-    @property
-    def caution(self) -> str:
-        """What has to be said beside more work for a junior or an older athlete on it; empty for others."""
-        ages = [
-            one.athlete.age for one in self.ledgers if one.athlete is not None and one.athlete.age is not None
-        ]
-        if any(age < JUNIOR for age in ages):
-            return "More work for a junior: agree it with whoever supervises them; technique comes first."
-        if any(age >= SENIOR for age in ages):
-            return "More work for an older athlete: raise it gently; ask their clinician where in doubt."
-        return ""
-
     def meant(self, weeks: Iterable[int], done: Iterable[int], *, exactly: bool = False) -> list[int]:
         """The weeks of those in which something is ``done`` that a finding of some ``weeks`` means.
 
@@ -276,6 +264,16 @@ class Plan:
     def session_at(self, offset: int) -> WrittenSession | None:
         """The session that holds an offset."""
         return next((one for one in self.sessions if one.start <= offset < one.end), None)
+
+
+def caution_for(ledgers: Iterable[Ledger]) -> str:
+    """What has to be said beside more work for a junior or an older athlete; empty for others."""
+    ages = [one.athlete.age for one in ledgers if one.athlete is not None and one.athlete.age is not None]
+    if any(age < JUNIOR for age in ages):
+        return "More work for a junior: agree it with whoever supervises them; technique comes first."
+    if any(age >= SENIOR for age in ages):
+        return "More work for an older athlete: raise it gently; ask their clinician where in doubt."
+    return ""
 
 
 def _is_fast(line: Line) -> bool:

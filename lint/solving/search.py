@@ -8,7 +8,6 @@ from __future__ import annotations
 
 from heapq import heappop, heappush
 
-from .candidates import Candidates
 from .minutes import fits
 from .steps import together
 
@@ -17,9 +16,10 @@ if TYPE_CHECKING:
     from collections.abc import Generator, Iterable
     from typing import TypeVar
 
-    from .foresight import Broken, Foresight
+    from .candidates import Candidates
+    from .foresight import Broken
+    from .ground import Ground
     from .judge import Judge, Judgement, Mark, Seen, Spans
-    from .lines import Plan
     from .steps import Cost, EditStep
 
     State = tuple[EditStep, ...]
@@ -141,31 +141,24 @@ class Children:
 
 
 class Search:
-    """Looks for proposals that clear ``aims``, marks of ``before``, the verdict on the text of ``plan``.
+    """Looks for proposals that clear ``aims``, marks of the verdict before all edits on the text of a ground.
 
     ``ended`` says whether all was tried, ``is_cheapest`` whether all that is cheaper than the first that is
     found was; ``near`` are the attempts that bring something.
     """
 
-    def __init__(
-        self,
-        plan: Plan,
-        judge: Judge,
-        before: Judgement,
-        aims: list[Mark],
-        foresight: Foresight | None = None,
-    ) -> None:
-        self.plan = plan
+    def __init__(self, ground: Ground, judge: Judge, aims: list[Mark]) -> None:
+        self.ground = ground
+        self.plan = ground.plan
         self.judge = judge
-        self.before = before
+        self.before = ground.before
         self.aims = aims
         self.near: list[Attempt] = []
         self.found: list[SoundEdit] = []
         self.ended = True
         self.is_cheapest = True
-        self.foresight = foresight
+        self.foresight = ground.foresight
         self._known: dict[Broken, Seen] = {}
-        self._pools: dict[tuple[object, ...], Candidates] = {}
         self._heap: list[tuple[Cost, tuple[object, ...], int, State, Branch, Children | None]] = []
         self._failed: set[frozenset[tuple[object, ...]]] = set()
         self._met: set[frozenset[tuple[object, ...]]] = set()
@@ -179,7 +172,7 @@ class Search:
         content = self.plan.text.content
         start = self.judge.reviews
         targets = self.before.left(self.aims)
-        pools = [self._pool(one, own=True) for one in targets]
+        pools = [self.ground.pool(one, own=True) for one in targets]
         aimed: Needs = [(pool, ()) for pool in pools]
         self._push((), Branch(pools, aimed))
         before = {one.words for one in targets}
@@ -238,7 +231,7 @@ class Search:
             elif all(one.words in before for one in left) and not brought:
                 continue  # it does nothing to what is aimed at
             if len(brought) <= MOST_CAUSES:
-                further = [] if self.found else [self._pool(one, own=False) for one in brought]
+                further = [] if self.found else [self.ground.pool(one, own=False) for one in brought]
                 needs = [*(aimed if left else []), *((pool, steps) for pool in further)]
                 branch = Branch([*(pools if left else []), *further], needs)
                 if not left and self.ended:
@@ -263,7 +256,7 @@ class Search:
         needs = [] if self.foresight.clears(steps, {(one.rule, one.group) for one in seen}) else aimed
         brought = {} if self.found else {id(self._known[one]): self._known[one] for one in sorted(broken)}
         if len(brought) <= MOST_CAUSES:
-            further = [self._pool(one, own=False) for one in brought.values()]
+            further = [self.ground.pool(one, own=False) for one in brought.values()]
             self._push(steps, Branch([*(pool for pool, _ in needs), *further], needs))
 
     def _is_needed(self, steps: State) -> bool:
@@ -288,23 +281,6 @@ class Search:
         lines = [self.plan.line_at(one.line) for one in steps if one.kind in ("swap", "drop")]
         gone = [line.exercise.direct for line in lines if line is not None and line.exercise is not None]
         return any(one.kind == "add" and one.exercise and one.exercise.direct in gone for one in steps)
-
-    def _pool(self, seen: Seen, *, own: bool) -> Candidates:
-        """The steps for a finding; those for the same thing are worked out once."""
-        levers = tuple((one.offset, one.share) for one in seen.levers)
-        key = (
-            seen.rule,
-            seen.group,
-            seen.over,
-            seen.unit,
-            own,
-            round(seen.apart, 3),
-            seen.finding.weeks,
-            levers,
-        )
-        if key not in self._pools:
-            self._pools[key] = Candidates(self.plan, seen, own=own)
-        return self._pools[key]
 
     def _push(self, steps: State, branch: Branch) -> None:
         """Puts a set of steps with each one more on the heap, as far as they may come to something."""

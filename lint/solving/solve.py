@@ -14,8 +14,9 @@ from ..project.workspace import Workspace
 from .conflict import why_none
 from .effects import effects
 from .foresight import Foresight
-from .judge import Judge, Seen, marks_of, with_spans
-from .lines import Plan
+from .ground import Ground
+from .judge import Judge, with_spans
+from .lines import Plan, caution_for
 from .search import MOST_REVIEWS, Search, finished
 
 TYPE_CHECKING = False
@@ -26,7 +27,6 @@ if TYPE_CHECKING:
     from ..findings.finding import Finding
     from ..project.results import FileReview
     from ..text.places import Text
-    from .judge import Mark
     from .search import Work
     from .steps import EditStep
 
@@ -231,7 +231,8 @@ def _one(solution: Solution, judge: Judge, aim: Aim) -> Work[None]:
     if why:
         solution.stays.append(Stays(aim.lead, [why]))
         return
-    search, plan, cleared = yield from _first_found(review, judge, aim, solution.ask)
+    ground = _ground(review, judge, solution.ask)
+    search, cleared = yield from _first_found(ground, judge, aim)
     solution.to_the_end = search.is_cheapest
     for one in search.found:
         after = _read(judge.file, judge.today, judge.opened, with_spans(solution.before, one.spans))
@@ -239,23 +240,21 @@ def _one(solution: Solution, judge: Judge, aim: Aim) -> Work[None]:
         if one is search.found[0] and len(cleared) < len(aim.findings):
             yield from _in_turn(solution, judge, aim.follows, after, one.steps, cleared)
         else:
-            solution.cards.append(_card(solution, after, one.steps, cleared, plan))
+            solution.cards.append(_card(solution, after, one.steps, cleared))
     if not solution.cards:
-        solution.stays.append(Stays(aim.lead, why_none(plan, search, aim.lead)))
+        solution.stays.append(Stays(aim.lead, why_none(search, aim.lead)))
 
 
-def _first_found(
-    review: FileReview, judge: Judge, aim: Aim, ask: Ask
-) -> Work[tuple[Search, Plan, list[Finding]]]:
+def _first_found(ground: Ground, judge: Judge, aim: Aim) -> Work[tuple[Search, list[Finding]]]:
     """The search that finds something: for a finding and what follows from it, else for itself alone."""
-    search, plan = _search(review, judge, aim.findings, ask)
+    search = _search(ground, judge, aim.findings)
     yield from search.run(reviews=FEW_REVIEWS if aim.follows else MOST_REVIEWS)
     if search.found or not aim.follows:
-        return search, plan, aim.findings
+        return search, aim.findings
     spent = judge.reviews
-    search, plan = _search(review, judge, [aim.lead], ask)
+    search = _search(ground, judge, [aim.lead])
     yield from search.run(reviews=MOST_REVIEWS - min(spent, FEW_REVIEWS) + 1)
-    return search, plan, [aim.lead]
+    return search, [aim.lead]
 
 
 LONGEST = 60_000
@@ -276,20 +275,17 @@ FEW_REVIEWS = 10
 """Reviews that are spent on clearing a finding together with what follows from it."""
 
 
-def _search(review: FileReview, judge: Judge, aims: list[Finding], ask: Ask) -> tuple[Search, Plan]:
-    plan = _plan(review, ask)
+def _ground(review: FileReview, judge: Judge, ask: Ask) -> Ground:
+    """The text of a review as it stands; findings that are asked about one after another share it."""
+    plan = Plan(_text(review), review.ledgers, ask.keep)
     choices = review.team.choices
     rules = [rule for rule in (*all_rules(), *review.team.rules) if review.team.runs(rule)]
     foresight = Foresight(plan, rules, choices.moved, choices.preset)
-    before = judge.look(_text(review).content)
-    marks: list[Mark] = []
-    for aim in aims:
-        seen = Seen(aim)
-        for mark in marks_of(seen):
-            if mark in before.seen:
-                before.seen[mark] = seen
-                marks.append(mark)
-    return Search(plan, judge, before, marks, foresight), plan
+    return Ground(plan, judge.look(_text(review).content), foresight)
+
+
+def _search(ground: Ground, judge: Judge, aims: list[Finding]) -> Search:
+    return Search(ground, judge, ground.marks_for(aims))
 
 
 def _in_turn(
@@ -305,7 +301,7 @@ def _in_turn(
     ``now`` is the review with the ``steps`` that are taken already, by which some are ``cleared``.
     """
     first = judge.look(solution.before)
-    steps, cleared, plan = list(steps), list(cleared), None
+    steps, cleared, ground = list(steps), list(cleared), None
     most = min(MOST_TOGETHER, LETTERS_TOGETHER // max(len(solution.before), 1))
     for number, finding in enumerate(findings):
         is_late = number >= MOST_AIMS or judge.reviews >= most
@@ -315,30 +311,27 @@ def _in_turn(
             solution.stays.append(Stays(finding, [why]))
             continue
         if left:
-            search, plan = _search(now, judge, left, solution.ask)
+            ground = ground or _ground(now, judge, solution.ask)
+            search = _search(ground, judge, left)
             found = yield from search.run(1, max(min(MOST_REVIEWS, most - judge.reviews), 1))
             after = with_spans(_text(now).content, found[0].spans) if found else ""
             if not found or judge.look(after).brought(first):
-                solution.stays.append(Stays(finding, _said_once(solution, why_none(plan, search, finding))))
+                solution.stays.append(Stays(finding, _said_once(solution, why_none(search, finding))))
                 continue
             solution.at_once = solution.at_once and not steps
             solution.to_the_end = solution.to_the_end and search.is_cheapest
             steps += found[0].steps
-            now = _read(judge.file, judge.today, judge.opened, after)
+            now, ground = _read(judge.file, judge.today, judge.opened, after), None
             yield
         cleared.append(finding)
     if steps:
-        solution.cards.append(_card(solution, now, steps, cleared, plan or _plan(now, solution.ask)))
+        solution.cards.append(_card(solution, now, steps, cleared))
 
 
 def _said_once(solution: Solution, why: list[str]) -> list[str]:
     """Why nothing is proposed; of several findings for which it is the same, the first says it."""
     same = next((one.finding for one in solution.stays if one.why == tuple(why)), None)
     return why if same is None else [f"For the same reason as line {same.place.line}, {same.rule}."]
-
-
-def _plan(review: FileReview, ask: Ask) -> Plan:
-    return Plan(_text(review), review.ledgers, ask.keep)
 
 
 def _is_same(one: Finding, other: Finding) -> bool:
@@ -350,11 +343,9 @@ def _is_same(one: Finding, other: Finding) -> bool:
     ) and (bool(one.group or one.subject) or one.where == other.where)
 
 
-def _card(
-    solution: Solution, after: FileReview, steps: Sequence[EditStep], clears: list[Finding], plan: Plan
-) -> Card:
+def _card(solution: Solution, after: FileReview, steps: Sequence[EditStep], clears: list[Finding]) -> Card:
     costs = effects(solution.review.ledgers, after.ledgers)
-    caution = plan.caution if any(one.adds_work for one in steps) else ""
+    caution = caution_for(after.ledgers) if any(one.adds_work for one in steps) else ""
     return Card(_text(after).content, steps, costs, clears, caution)
 
 

@@ -16,6 +16,7 @@ from spotline.lint.solving.amounts import fewer_sets, more_sets, paired, taken_o
 from spotline.lint.solving.candidates import Candidates
 from spotline.lint.solving.conflict import smallest
 from spotline.lint.solving.days import other_days
+from spotline.lint.solving.ground import Ground
 from spotline.lint.solving.judge import Judge, Seen, marks_of, unshifted, with_spans
 from spotline.lint.solving.lines import Plan
 from spotline.lint.solving.minutes import fits
@@ -60,7 +61,7 @@ def search_for(text: str, rule: str) -> Search:
     assert found, [one.rule for one in review.findings]
     marks = [mark for seen in found for mark in marks_of(seen)]
     before.seen.update((mark, seen) for seen in found for mark in marks_of(seen))
-    return Search(Plan(review.reading.text, review.ledgers), judge, before, marks)
+    return Search(Ground(Plan(review.reading.text, review.ledgers), before), judge, marks)
 
 
 # What is proposed
