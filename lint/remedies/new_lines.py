@@ -39,6 +39,13 @@ LAST_ACTIONS = ("plantarflexion", "spine flexion", "spine extension", "lateral f
 LAST_KINDS, LAST_IMPLEMENTS = ("isometric", "carry", "endurance"), ("rope", "sled")
 
 
+def again_in(session: Session, known: Known, name: str, words: dict[str, str]) -> Edit | None:
+    """An edit that writes a line of ``words`` by key in a session, where a coach would put its exercise."""
+    exercise = known.exercise(name)
+    edits = [] if exercise is None else list(_added(session, [exercise], known, "", words))
+    return in_one(f"add {name} to {session.name}", edits)
+
+
 def choice_of(session: Session, known: Known, names: Iterable[str], weeks: str = "") -> Iterator[Edit]:
     """For each of some exercises an edit that adds a line of it to a session, in some ``weeks`` or in all."""
     for name in names:
@@ -62,8 +69,10 @@ def all_of(wanted: Iterable[tuple[Session, str]], known: Known, weeks: str = "")
     return in_one(f"add {names} to {sessions}{f' in weeks {weeks}' if weeks else ''}", edits)
 
 
-def _added(session: Session, exercises: list[Exercise], known: Known, weeks: str) -> Iterator[Edit]:
-    """Edits that add lines to one session, one for each place."""
+def _added(
+    session: Session, exercises: list[Exercise], known: Known, weeks: str, words: dict[str, str] | None = None
+) -> Iterator[Edit]:
+    """Edits that add lines to one session, one for each place; with ``words`` a line that says just that."""
     items = _items_of(session)
     like = None if items is None else next((one for one in items.items if _is_line(one)), None)
     if items is None or not isinstance(like, Mapping):
@@ -77,8 +86,8 @@ def _added(session: Session, exercises: list[Exercise], known: Known, weeks: str
         near = next((one for one in items.items[max(number, 0) :: -1] if _is_line(one)), like)
         pairs = list(zip(items.items, ranks, strict=True))
         others = [pair for pair in pairs if _is_line(pair[0])]
-        lines = [_line(one, near, others, weeks) for one in several]
-        if {"rir", "rpe"} & session.block.given.keys():
+        lines = [words or _line(one, near, others, weeks) for one in several]
+        if not words and {"rir", "rpe"} & session.block.given.keys():
             lines = [_without_effort(one, near) for one in lines]
         edit = items_added(items, number, lines, "add", near)
         if edit is not None:

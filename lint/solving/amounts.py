@@ -20,6 +20,7 @@ from .steps import (
     A_SET,
     ALONE,
     FAR,
+    LARGE,
     MAIN,
     NOTED,
     PRICE,
@@ -34,6 +35,7 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterable, Iterator
 
+    from ..body.catalogue import Exercise
     from ..counting.set_group import SetGroup
     from ..text.places import Place
     from .judge import Spans
@@ -56,21 +58,32 @@ def price(kind: str, line: Line, sets: float = 0) -> int:
     """What a step on a line costs by its kind, and by how many sets it changes."""
     far = A_FAR_SET * max(abs(sets) - FAR, 0)
     factor = (MAIN if line.is_main else 1) * (NOTED if line.noted else 1)
-    return round((PRICE[kind] + A_SET * abs(sets) + far) * factor)
+    heavy = line.exercise is not None and line.exercise.capacity == "heavy"
+    large = LARGE if kind == "swap" and heavy and is_large(line.exercise) else 0
+    return round((PRICE[kind] + A_SET * abs(sets) + far + large) * factor)
+
+
+def is_large(exercise: Exercise | None) -> bool:
+    """Whether an exercise is a large lift, in which several joints share the work."""
+    return exercise is not None and exercise.pattern in COMPOUND
 
 
 def alone(plan: Plan, line: Line, weeks: Iterable[int] = ()) -> int:
-    """What it costs more that a line gives way which is the only one for its movement in some week."""
+    """What it costs more that a line gives way which is the only one for its movement in some week, and once
+    more where it is the only one for the muscle that it trains first.
+    """
     exercise = line.exercise
-    if exercise is None or exercise.pattern not in COMPOUND:
+    if exercise is None or not is_large(exercise):
         return 0
-    others = [
-        one
-        for one in plan.lines
-        if one is not line and one.exercise is not None and one.exercise.pattern == exercise.pattern
-    ]
-    weeks = weeks or line.held
-    return 0 if all(any(week in one.held for one in others) for week in weeks) else ALONE
+    others = [(one, one.exercise) for one in plan.lines if one is not line and one.exercise is not None]
+    moving = [one for one, other in others if other.pattern == exercise.pattern]
+    training = [one for one, other in others if set(exercise.direct[:1]) <= set(other.direct)]
+    weeks = list(weeks or line.held)
+    return sum(
+        ALONE
+        for several in (moving, training)
+        if not all(any(week in one.held for one in several) for week in weeks)
+    )
 
 
 def other_muscles(line: Line, sets: float, group: str) -> int:
@@ -157,7 +170,7 @@ def thinned(plan: Plan, lines: Iterable[Line], group: str, weeks: Iterable[int])
 
 def _to_give(line: Line) -> int:
     """The sets that a line can give: a large lift keeps three, unless it is done in turn with another."""
-    large = line.exercise is not None and line.exercise.pattern in COMPOUND and line.line.paired is None
+    large = is_large(line.exercise) and line.line.paired is None
     return int(line.sets) - (KEPT_LARGE if large else FEWEST)
 
 
@@ -175,8 +188,7 @@ A_THIN_LINE = 6
 
 def _under_three(line: Line, by: int) -> int:
     """What it costs more that a large lift keeps fewer than three sets."""
-    large = line.exercise is not None and line.exercise.pattern in COMPOUND
-    return UNDER_THREE if large and line.sets >= KEPT_LARGE > line.sets + by else 0
+    return UNDER_THREE if is_large(line.exercise) and line.sets >= KEPT_LARGE > line.sets + by else 0
 
 
 UNDER_THREE = 20

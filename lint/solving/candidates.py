@@ -11,7 +11,17 @@ from ..engine.registry import all_rules
 from .amounts import fewer_sets, more_sets, paired, taken_out, thinned
 from .days import also_on, halved, is_near_maximal, left_out, no_longer_on, other_days
 from .easier import eased
-from .exercises import added, as_in_other_weeks, at_home, exchanged, going_on, serves, serving
+from .exercises import (
+    added,
+    as_in_other_weeks,
+    at_home,
+    exchanged,
+    going_on,
+    is_of_one_movement,
+    put_back,
+    serves,
+    serving,
+)
 from .for_one import for_one
 from .gains import LINEAR, GainsOfParts, gains, is_missing
 from .lighter import lighter
@@ -22,6 +32,7 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterable, Iterator
 
+    from ..body.catalogue import Exercise
     from ..engine.registry import Rule
     from .judge import Seen
     from .lines import Line, Plan, WrittenSession
@@ -181,6 +192,15 @@ def _elsewhere(plan: Plan, what: str) -> list[WrittenSession]:
     return [held for held in plan.sessions if not any(serves(line, what) for line in held.lines)]
 
 
+def _homes(plan: Plan, seen: Seen, what: str, exercise: Exercise) -> list[WrittenSession]:
+    """The sessions that a new line may come to; on other days too, where no number of sets is asked for."""
+    if seen.unit == "days":
+        return _elsewhere(plan, what)
+    homes = at_home(plan, exercise, seen.finding.weeks)
+    further = _elsewhere(plan, what) if not seen.unit else []
+    return [*homes, *(held for held in further if held not in homes)]
+
+
 def _weak_side(plan: Plan, seen: Seen) -> tuple[str, ...]:
     """What trains the weaker side of an opposing pair that a finding compares; nothing for other findings."""
     aside = [line for one in seen.levers if one.aside and (line := plan.line_at(one.offset)) is not None]
@@ -195,7 +215,8 @@ def _weak_side(plan: Plan, seen: Seen) -> tuple[str, ...]:
 
 def _in_place(plan: Plan, seen: Seen, wanted: Iterable[str]) -> Iterator[EditStep]:
     """What is missing, in a line of its own or in place of a line that was counted beside it."""
-    weeks = seen.finding.weeks
+    weeks, fell_out = seen.finding.weeks, is_missing(plan, seen)
+    is_compared = any(one.aside for one in seen.levers)  # there its like would only be counted otherwise
     counted = {
         line.start: line
         for one in seen.levers
@@ -206,10 +227,13 @@ def _in_place(plan: Plan, seen: Seen, wanted: Iterable[str]) -> Iterator[EditSte
         for held in plan.sessions:
             for line in held.lines:
                 if serves(line, group) and plan.may_touch(line):
-                    yield from going_on(plan, line, held, weeks)
+                    yield from going_on(plan, line, held, weeks, fell_out=fell_out)
+                    yield from put_back(plan, line, group, weeks) if fell_out else ()
         for number, exercise in enumerate(serving(plan, group)):
-            for held in _elsewhere(plan, group) if seen.unit == "days" else at_home(plan, exercise, weeks):
+            for held in _homes(plan, seen, group, exercise):
                 yield from added(plan, held, exercise, number, weeks)
             for line in counted.values():
-                if not line.is_main and not serves(line, group) and plan.may_touch(line):
+                if line.is_main or serves(line, group) or not plan.may_touch(line):
+                    continue
+                if not (is_compared and is_of_one_movement(line.exercise, exercise)):
                     yield from exchanged(plan, line, exercise, number, weeks=weeks)

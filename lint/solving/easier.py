@@ -53,11 +53,16 @@ def eased(plan: Plan, seen: Seen, family: str) -> Iterator[EditStep]:
         numbers = numbers[int(seen.wanted) - 1 : int(seen.wanted)]
     elif not all(week.is_deload or week.first_back or week.is_peak for week in _weeks(plan, numbers)):
         return
-    for number in numbers:
+    for later, number in enumerate(reversed(numbers)):
         pattern = _pattern(plan, number, set(numbers))
-        for keys in (("sets", "load", "rir", "rpe"), ("sets",)):
-            yield from _eased(plan, number, pattern, keys)
-        yield from _for_all(plan, number, pattern)
+        for keys in (("sets",),) if _is_peak(plan, number) else (("sets", "load", "rir", "rpe"), ("sets",)):
+            yield from _eased(plan, number, pattern, keys, later)
+        yield from _for_all(plan, number, pattern, later)
+
+
+def _is_peak(plan: Plan, number: int) -> bool:
+    """Whether a week leads up to an event: there the work is cut, while its load and effort stay."""
+    return any(week.is_peak for week in _weeks(plan, [number]))
 
 
 def _weeks(plan: Plan, numbers: Iterable[int]) -> list[Week]:
@@ -76,7 +81,7 @@ def _pattern(plan: Plan, number: int, meant: set[int]) -> tuple[Week, Week] | No
 
 
 def _eased(
-    plan: Plan, number: int, pattern: tuple[Week, Week] | None, keys: tuple[str, ...]
+    plan: Plan, number: int, pattern: tuple[Week, Week] | None, keys: tuple[str, ...], later: int
 ) -> Iterator[EditStep]:
     edits: list[Edit] = []
     touches: list[int] = []
@@ -92,7 +97,7 @@ def _eased(
         return
     how = f"as week {pattern[0].number} is" if pattern is not None else "with about half the sets"
     what = "" if len(keys) > 1 else ": sets alone"
-    cost = PRICE["ease"] + (0 if len(keys) > 1 else 4)
+    cost = PRICE["ease"] + (0 if len(keys) > 1 else 4) + later
     yield EditStep("ease", spans, f"week {number} made easier {how}{what}", touches, (cost, 0, 0))
 
 
@@ -104,7 +109,13 @@ def _root(plan: Plan) -> Mapping | None:
 def _marked(plan: Plan, number: int) -> Iterator[Edit]:
     """What says that a week is meant to be easier, where nothing does so yet."""
     root, week = _root(plan), plan.ledgers[0].weeks[number - 1]
-    if root is None or week.is_deload or "weeks" not in root.entries or "blocks" in root.entries:
+    if (
+        root is None
+        or week.is_deload
+        or week.is_peak
+        or "weeks" not in root.entries
+        or "blocks" in root.entries
+    ):
         return
     entry = root.entries.get("deload")
     if entry is None:
@@ -124,6 +135,8 @@ def _easy_words(plan: Plan, number: int) -> tuple[str, str]:
         if one.work.load and one.work.load.kind == "percent" and one.percent
     ]
     keys, said = ["sets: half"], ["half the sets"]
+    if _is_peak(plan, number):
+        return "{sets: half}", "half the sets"
     if loads:
         points = MORE_POINTS if max(loads) > HEAVY else POINTS
         keys.append(f"load: -{points} points")
@@ -172,8 +185,11 @@ def _own_values(plan: Plan, number: int) -> Iterator[Edit]:
             yield from value_in(line.node, key, [own], line.in_block(line.held), new) or ()
 
 
-def _for_all(plan: Plan, number: int, pattern: tuple[Week, Week] | None) -> Iterator[EditStep]:
-    """The week under ``everything``: with what another easy week has there, else with half the sets."""
+def _for_all(plan: Plan, number: int, pattern: tuple[Week, Week] | None, later: int) -> Iterator[EditStep]:
+    """The week under ``everything``: with what another easy week has there, else with half the sets.
+
+    ``later`` is how many of the weeks that are meant come after it.
+    """
     root = _root(plan)
     entry = root.entries.get("everything") if root is not None else None
     if root is None or "weeks" not in root.entries:
@@ -202,10 +218,11 @@ def _for_all(plan: Plan, number: int, pattern: tuple[Week, Week] | None) -> Iter
     both = [edit] if marked is None else [marked, edit]
     if marked is not None and marked.place.key == edit.place.key:  # one behind the other
         both = [Edit(edit.place, marked.words + edit.words, "", certain=False)]
-    spans = spans_of_all([*both, *_own_values(plan, number)], plan.line_end)
+    values = [] if _is_peak(plan, number) else _own_values(plan, number)
+    spans = spans_of_all([*both, *values], plan.line_end)
     if are_apart(spans):
         label = f"week {number} for all lines: {how}"
-        yield EditStep("ease", spans, label, [root.start], (PRICE["ease"] - 2 + dearer, 0, 0))
+        yield EditStep("ease", spans, label, [root.start], (PRICE["ease"] - 2 + dearer + later, 0, 0))
 
 
 def _weeks_in(key: str) -> set[int]:

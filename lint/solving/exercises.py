@@ -6,18 +6,32 @@ import re
 from itertools import islice
 
 from ..body.catalogue import COMPOUND, RANKS, rarity
+from ..body.equipment import ALWAYS_THERE, needs
 from ..counting.credits import credit
 from ..counting.effort import FAST_KINDS
 from ..counting.suggestions import SLOW_KINDS
 from ..model.week_edits import runs
 from ..remedies.moves import dropped
-from ..remedies.new_lines import choice_of
-from ..remedies.some_weeks import carried_on, kept_to, value_in, value_of
+from ..remedies.new_lines import again_in, choice_of
+from ..remedies.some_weeks import CHANGES, carried_on, kept_to, value_in, value_of, within_braces
 from ..syntax.tree import Mapping
 from ..wording.words import week_list
-from .amounts import alone, in_weeks_of, price
-from .rewriting import MANY, in_all_weeks, in_some_weeks, is_from_the_floor
-from .steps import A_SET, FOREIGN, KNOWN, NEW_EQUIPMENT, PRICE, EditStep, are_apart, spans_of, spans_of_all
+from .amounts import alone, in_weeks_of, is_large, price
+from .rewriting import MANY, SAID_OF_THE_OLD, in_all_weeks, in_some_weeks, is_from_the_floor
+from .steps import (
+    A_RANK,
+    A_SET,
+    BACK,
+    FOREIGN,
+    KNOWN,
+    NEW_EQUIPMENT,
+    PRICE,
+    TOO_LIGHT,
+    EditStep,
+    are_apart,
+    spans_of,
+    spans_of_all,
+)
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -33,13 +47,16 @@ MOST_NAMES = 3
 
 
 def serving(plan: Plan, what: str) -> list[Exercise]:
-    """The most common exercises that train something directly and suit everybody on the programme."""
+    """Exercises that train something directly and suit everybody on the programme: first those that it holds
+    already, then the most common ones.
+    """
     if not what:
         return []
+    own = [one for one in plan.exercises if would_serve(one, what) and not plan.obstacle(one)][:MOST_NAMES]
     fits = (one for one in plan.header.known.by_rank() if would_serve(one, what) and not plan.obstacle(one))
     found = list(islice(fits, MOST_NAMES))
     common = [one for one in found if one.rank != RANKS[-1]]
-    return common or found[:1]
+    return list(dict.fromkeys([*own, *common])) or found[:1]
 
 
 def would_serve(exercise: Exercise, what: str) -> bool:
@@ -81,13 +98,13 @@ def added(
             line.exercise for line in held.lines if line.exercise is not None and set(meant) & set(line.held)
         ]
         foreign = _is_foreign(held, exercise, meant)
-        new = exercise.implement not in {one.implement for one in others}
-        cost = PRICE["add"] + A_SET * sets + FOREIGN * foreign + NEW_EQUIPMENT * new
+        known = KNOWN if exercise in plan.exercises else 0
+        cost = PRICE["add"] + A_SET * sets + FOREIGN * foreign - known
         within = f" in {week_list(meant)}" if only else ""
         label = f"{exercise.name} added to {held.session.name}{within}"
-        muscles = 2 * sets * (len(exercise.direct) - 1) + sets * len(exercise.indirect)
+        muscles = _beside(exercise, sets)
         reps = re.search(r"\breps: ([0-9-]+)", edit.words)
-        common = _commonness(exercise, number) + _to_be_set(exercise, reps[1] if reps else "")
+        common = _commonness(plan, exercise, number, others) + _to_be_set(exercise, reps[1] if reps else "")
         price = (cost, muscles, common)
         yield EditStep("add", spans, label, (), price, by=sets, adds_work=True, exercise=exercise)
 
@@ -105,9 +122,72 @@ def _is_foreign(held: WrittenSession, exercise: Exercise, weeks: Iterable[int]) 
     return not any(set(one.direct) & {*exercise.direct, *exercise.indirect} for one in others)
 
 
-def going_on(plan: Plan, line: Line, held: WrittenSession, weeks: Iterable[int]) -> Iterator[EditStep]:
+def put_back(plan: Plan, line: Line, what: str, weeks: Iterable[int]) -> Iterator[EditStep]:
+    """A lift that fell out of some weeks, written again as the nearest others hold it: in the session that is
+    called like its own, or else where some of the same is trained.
+    """
+    weeks = list(weeks)
+    lifts = {
+        week: exercise
+        for week, groups in line.held.items()
+        if len(groups) == 1 and (exercise := groups[0].exercise) and would_serve(exercise, what)
+    }
+    if not lifts or plan.is_kept(line.name):
+        return
+    homes = at_home(plan, next(iter(lifts.values())), weeks)
+    named = [one for one in homes if one.session.name == line.session.name]
+    for held in named or homes:
+        if line in held.lines and not line.names_by_week:
+            continue  # it goes on there
+        meant = plan.meant(weeks, held.by_week)
+        near = min(lifts, key=lambda week, at=meant[0]: (abs(week - at), week))  # type: ignore[misc]
+        yield from _written_again(plan, line, held, near, meant)
+
+
+def _written_again(
+    plan: Plan, line: Line, held: WrittenSession, week: int, meant: list[int]
+) -> Iterator[EditStep]:
+    """What a line holds in a week, as a line of its own in a session in the weeks that are meant."""
+    (entry,) = line.held[week]
+    exercise, only = entry.exercise, len(meant) < len(held.by_week)
+    if exercise is None or plan.obstacle(exercise) or not line.is_plain or plan.is_kept(held.session.name):
+        return
+    if any(one.does(exercise, meant) for one in held.lines):
+        return
+    first = held.session.block.first
+    words = {"exercise": entry.name}
+    if only:
+        words["in weeks"] = runs([one - first + 1 for one in meant])
+    for key in line.node.entries:
+        if key not in ("exercise", "in weeks", *SAID_OF_THE_OLD):
+            value = value_of(line.node, key, line.in_block([week]))
+            if value is None or value.strip("'\"").startswith(CHANGES):
+                return
+            words[key] = within_braces(value)
+    edit = again_in(held.session, plan.header.known, exercise.name, words)
+    if edit is None:
+        return
+    sets = entry.sets.high
+    within = f" in {week_list(meant)}" if only else ""
+    label = f"{entry.name} put back into {held.session.name}{within}"
+    price = (PRICE["add"] + A_SET * round(sets) - BACK, _beside(exercise, sets), 0)
+    spans = spans_of(edit, plan.line_end)
+    said = f"as in week {week}"
+    yield EditStep(
+        "add", spans, label, (), price, by=sets, adds_work=True, said=said, exercise=exercise, again=True
+    )
+
+
+def _beside(exercise: Exercise, sets: float) -> int:
+    """Half sets of other muscles that some sets of an exercise bring beside the first one."""
+    return round(2 * sets * (len(exercise.direct) - 1) + sets * len(exercise.indirect))
+
+
+def going_on(
+    plan: Plan, line: Line, held: WrittenSession, weeks: Iterable[int], *, fell_out: bool = False
+) -> Iterator[EditStep]:
     """A line that the coach wrote for other weeks goes on in those that are meant; alone, or in place of one
-    that takes its place there.
+    that takes its place there. It costs less where what it trains ``fell_out`` of them.
     """
     meant = [week for week in plan.meant(weeks, held.by_week) if week not in line.held]
     exercise = line.exercise
@@ -120,10 +200,19 @@ def going_on(plan: Plan, line: Line, held: WrittenSession, weeks: Iterable[int])
         return
     on = spans_of_all(edits, plan.line_end)
     label = f"{line.name} ({line.session.name}) goes on in {week_list(meant)}"
-    muscles = 2 * line.sets * (len(exercise.direct) - 1) + line.sets * len(exercise.indirect)
-    cost = (PRICE["add"] + A_SET * round(line.sets) - KNOWN, round(muscles), 0)
+    less = BACK if fell_out else KNOWN
+    cost = (PRICE["add"] + A_SET * round(line.sets) - less, _beside(exercise, line.sets), 0)
     yield EditStep(
-        "add", on, label, [line.start], cost, by=line.sets, adds_work=True, exercise=exercise, line=line.start
+        "add",
+        on,
+        label,
+        [line.start],
+        cost,
+        by=line.sets,
+        adds_work=True,
+        exercise=exercise,
+        line=line.start,
+        again=True,
     )
     for other in held.lines:
         gives_way = set(meant) & set(other.held)
@@ -142,7 +231,8 @@ def going_on(plan: Plan, line: Line, held: WrittenSession, weeks: Iterable[int])
         spans = tuple(sorted((*on, *out))) if out else ()
         if not spans or not are_apart(spans):
             continue
-        swapped = (price("swap", other) - KNOWN, _differing(line.sets, exercise, other.exercise), 0)
+        less = BACK - KNOWN if fell_out else KNOWN
+        swapped = (price("swap", other) - less, _differing(line.sets, exercise, other.exercise), 0)
         yield EditStep(
             "swap",
             spans,
@@ -152,6 +242,7 @@ def going_on(plan: Plan, line: Line, held: WrittenSession, weeks: Iterable[int])
             line=other.start,
             adds_work=True,
             exercise=exercise,
+            again=True,
         )
 
 
@@ -191,6 +282,7 @@ def as_in_other_weeks(plan: Plan, line: Line, weeks: Iterable[int]) -> Iterator[
             adds_work=True,
             said=said,
             exercise=exercise,
+            again=True,
         )
 
 
@@ -204,15 +296,30 @@ def _out_in(plan: Plan, line: Line, weeks: set[int]) -> Spans:
 
 def is_of_one_size(one: Exercise, other: Exercise | None) -> bool:
     """Whether two lifts are both large, or both small."""
-    return other is not None and (one.pattern in COMPOUND) == (other.pattern in COMPOUND)
+    return other is not None and is_large(one) == is_large(other)
+
+
+def is_of_one_movement(one: Exercise | None, other: Exercise) -> bool:
+    """Whether two large lifts are for the same movement."""
+    return one is not None and one.pattern == other.pattern in COMPOUND
 
 
 def _differing(sets: float, one: Exercise, other: Exercise | None) -> int:
     return round(2 * sets * len({*one.direct} ^ {*(other.direct if other else ())}))
 
 
-def _commonness(exercise: Exercise, number: int) -> int:
-    return MOST_NAMES * rarity(exercise) + number
+LIGHT_GOALS = ("general health", "muscular endurance")
+"""Goals for which a lift need not be loaded further and further."""
+
+
+def _commonness(plan: Plan, exercise: Exercise, number: int, others: Iterable[Exercise]) -> int:
+    """How far from what is usual an exercise is beside the others of its session, then its place among those
+    that would do. The lifter's own weight is no equipment.
+    """
+    light = exercise.capacity == "light" and plan.header.goal not in LIGHT_GOALS
+    pieces = {*ALWAYS_THERE, *(piece for one in others for piece in needs(one))}
+    new = not pieces.issuperset(needs(exercise))
+    return A_RANK * rarity(exercise) + NEW_EQUIPMENT * new + TOO_LIGHT * light + number
 
 
 OF_ONES_OWN_WEIGHT = ("vertical pull", "horizontal push", "vertical push")
@@ -225,7 +332,7 @@ def _to_be_set(exercise: Exercise, reps: str) -> int:
     """
     many = max(map(int, re.findall(r"[0-9]+", reps)), default=0) >= MANY
     own = exercise.implement == "bodyweight" and exercise.pattern in OF_ONES_OWN_WEIGHT
-    return 2 * MOST_NAMES if many and (own or is_from_the_floor(exercise)) else 0
+    return 2 * A_RANK if many and (own or is_from_the_floor(exercise)) else 0
 
 
 def exchanged(
@@ -248,6 +355,8 @@ def exchanged(
     meant = plan.meant(weeks, line.held, exactly=exactly)
     if old is exercise or old is None or line.noted or plan.obstacle(exercise) or not line.is_plain:
         return
+    if line.names_by_week:
+        return  # which of them goes on is for the coach to say
     fast = exercise.kind in FAST_KINDS and old.kind in FAST_KINDS
     if not meant or (exercise.kind != old.kind and not fast) or _is_there(plan, line, exercise, meant):
         return
@@ -264,8 +373,11 @@ def exchanged(
     first = price("swap", line) + (0 if keeps else alone(plan, line, meant))
     first += TWIN if _has_twin(plan, line, exercise, meant) else 0
     reps = node.entries["reps"].value.plain if "reps" in node.entries else ""
-    common = _commonness(exercise, number) + _to_be_set(exercise, str(reps))
-    cost = (first, 0 if fast or not like else _differing(line.sets, exercise, old), common)
+    others = [one.exercise for one in plan.lines if one.session is line.session and one.exercise is not None]
+    common = _commonness(plan, exercise, number, others) + _to_be_set(exercise, str(reps))
+    first -= KNOWN if exercise in plan.exercises else 0
+    unlike = number if not like else 0 if fast else _differing(line.sets, exercise, old)
+    cost = (first, unlike, common)
     within = in_weeks_of(line, meant)
     yield EditStep(
         "swap",

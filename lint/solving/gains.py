@@ -144,11 +144,9 @@ def is_missing(plan: Plan, seen: Seen) -> bool:
     """Whether a finding says that things are missing altogether, each of which some exercise trains."""
     if seen.over or seen.counted is None or (seen.counted and seen.unit == "sets"):
         return False
-    here = [line for line in plan.lines if not seen.finding.weeks or set(seen.finding.weeks) & set(line.held)]
+    here = [one for line in plan.lines for one in line.exercises_in(seen.finding.weeks)]
     return all(
-        part
-        and serving(plan, part)
-        and not any(would_serve(line.exercise, part) for line in here if line.exercise)
+        part and serving(plan, part) and not any(would_serve(one, part) for one in here)
         for part in seen.parts
     )
 

@@ -139,13 +139,19 @@ class Judgement:
                 if worst is None or _worse(seen, worst):
                     self.seen[mark] = seen
 
-    def brought(self, before: Judgement) -> list[Seen]:
-        """What it finds that was not found before, or that is worse than before; each finding once."""
-        found = [
-            seen
-            for mark, seen in self.seen.items()
-            if (earlier := before.seen.get(mark)) is None or _worse(seen, earlier)
-        ]
+    def brought(self, before: Judgement, *, again: bool = False) -> list[Seen]:
+        """What it finds that was not found before, or that is worse than before; each finding once.
+
+        Where some weeks only hold ``again`` what the coach wrote for others, a note on these goes with it.
+        """
+        known = {mark[:3]: seen for mark, seen in before.seen.items()} if again else {}
+        found = []
+        for mark, seen in self.seen.items():
+            earlier = before.seen.get(mark)
+            if earlier is None and seen.severity == SEVERITIES[0]:
+                earlier = known.get(mark[:3])
+            if earlier is None or _worse(seen, earlier):
+                found.append(seen)
         return _once(found)
 
     def left(self, aims: Iterable[Mark]) -> list[Seen]:

@@ -18,6 +18,7 @@ if TYPE_CHECKING:
 
     from ..findings.finding import Edit
     from ..model.week_edits import WeekMap
+    from ..text.places import Place
     from .judge import Seen
     from .lines import Line, Plan
 
@@ -33,8 +34,18 @@ def lighter(plan: Plan, seen: Seen) -> Iterator[EditStep]:
     the weeks around it say, or clearly less. Never a higher one.
     """
     place = seen.finding.place
-    if not plan.holds(place) or place.through or seen.unit == "weeks":
+    if place.through or seen.unit == "weeks":
         return  # weeks on end are not made easier by one load
+    yield from _lower(plan, place)
+    for edit in seen.finding.edits:
+        if edit.place.key != place.key and not edit.further:
+            yield from _lower(plan, edit.place, is_slip=True)
+
+
+def _lower(plan: Plan, place: Place, *, is_slip: bool = False) -> Iterator[EditStep]:
+    """A lower load at a place; with ``is_slip`` only one between those around it, if both are lower."""
+    if not plan.holds(place):
+        return
     ways = way_to(place)
     if not any(step.key == "load" for step in ways):
         return
@@ -48,15 +59,18 @@ def lighter(plan: Plan, seen: Seen) -> Iterator[EditStep]:
         return
     held = own_map(group) if isinstance(group, Mapping) else None
     key = str(ways[-1].key)
-    wanted = [*_like_others(plan, held, key, words), *_between(plan, held, key, words)]
+    around = _between(plan, held, key, words)
+    wanted = [*_like_others(plan, held, key, words), *around]
     wanted += [rounded(now * (100 - CLEARLY) / 100, words, beside(held))]
+    if is_slip:
+        wanted = around[:1] if len(around) > 2 and max(around) < now else []
     about = (
         f"{line.name} ({line.session.name})" if line is not None else f"load for {_whose(plan, place.start)}"
     )
     for number, less in enumerate(dict.fromkeys(one for one in wanted if 0 < one < now)):
         new = NUMBER.sub(plain(less), words, count=1) if not words.startswith("2 x") else _second(words, less)
         within = f" in week {_week(line, key)}" if held is not None and key.isdigit() else ""
-        cost = (price("value", line) if line is not None else PRICE["value"]) + number
+        cost = (price("value", line) if line is not None else PRICE["value"]) + number - is_slip
         touches = [line.start if line is not None else node.start]
         yield EditStep(
             "value", ((node.start, node.end, new),), f"{about}: {new}{within}", touches, (cost, 0, 0)

@@ -74,6 +74,11 @@ class Line:
         """The most sets that it holds in any week."""
         return max(one.sets.high for one in self.entries)
 
+    def exercises_in(self, weeks: Iterable[int]) -> list[Exercise]:
+        """The exercises that it holds in some weeks; in all, where none is named."""
+        several = [one for week in weeks or self.held for one in self.held.get(week, ())]
+        return [one.exercise for one in several if one.exercise is not None]
+
     def does(self, exercise: Exercise, weeks: Iterable[int] = ()) -> bool:
         """Whether it holds an exercise in one of some weeks; in any, where none is named."""
         several = [self.held.get(week, []) for week in weeks] if weeks else [self.entries]
@@ -111,7 +116,10 @@ class Plan:
     their words are used elsewhere, too.
     """
 
-    __slots__ = ("_spared", "_suits", "apart", "kept", "ledgers", "line_end", "lines", "sessions", "text")
+    __slots__ = (
+        *("_exercises", "_spared", "_suits", "apart", "kept", "ledgers", "line_end", "lines", "sessions"),
+        "text",
+    )
 
     def __init__(self, text: Text, ledgers: list[Ledger], keep: Iterable[str] = ()) -> None:
         self.text = text
@@ -121,6 +129,7 @@ class Plan:
         self.sessions: list[WrittenSession] = []
         self.lines: list[Line] = []
         self.apart: list[str] = []
+        self._exercises: list[Exercise] | None = None
         self._suits = [Suits(ledger.header) for ledger in ledgers]
         # What is agreed may stay as it is: more of it is for the clinician to say.
         self._spared = [
@@ -248,6 +257,18 @@ class Plan:
             if week in weeks or (week in easy and week - 1 in found):
                 found.append(week)
         return found
+
+    @property
+    def exercises(self) -> list[Exercise]:
+        """The exercises that it holds in any week: those of the most weeks first, then as in the file."""
+        if self._exercises is None:
+            found: dict[Exercise, set[int]] = {}
+            for line in self.lines:
+                for week in line.held:
+                    for one in line.exercises_in([week]):
+                        found.setdefault(one, set()).add(week)
+            self._exercises = sorted(found, key=lambda one: -len(found[one]))
+        return self._exercises
 
     def line_at(self, offset: int) -> Line | None:
         """The line that holds an offset."""

@@ -11,10 +11,11 @@ from ..counting.suggestions import substitutes
 from ..model.quantities import duration
 from ..syntax.enclosing import way_to
 from ..syntax.numbers import NUMBER
+from ..wording.words import listed
 from .amounts import price
 from .exercises import added, exchanged, serving
 from .judge import with_spans
-from .steps import PRICE, EditStep, spans_of
+from .steps import PRICE, EditStep, are_apart, spans_of
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -43,18 +44,35 @@ HARDER_DOWN, HARDER_UP = ("rir", "rest"), ("reps", "rpe", "hold", "sets")
 
 def offered(plan: Plan, seen: Seen) -> Iterator[EditStep]:
     """What a finding offers: lines added, exercises swapped, values, other days, another order."""
+    orders: list[Spans] = []
     for edit in seen.finding.edits:
         if any(not plan.holds(part.place) for part in edit.parts):
             continue
         spans = spans_of(edit, plan.line_end)
         new = [(part, name) for part in edit.parts for name in _new_lines(part)]
         if _is_permuted(plan, spans):
-            yield from _ordering(plan, spans, edit)
+            orders.append(spans)
+            yield from _ordering(plan, spans, edit.label)
         elif new:
             for part, name in new:
                 yield from _adding(plan, part, name, seen)
         else:
             yield from _writing(plan, seen, edit, spans)
+    yield from _all_first(plan, orders)
+
+
+def _all_first(plan: Plan, orders: list[Spans]) -> Iterator[EditStep]:
+    """The lines of several orders that are offered, each of which puts one first, put there together."""
+    put = [span for spans in orders for span in spans if span[0] == span[1]]
+    out = [span for spans in orders for span in spans if span[0] != span[1]]
+    if not len(orders) == len(put) == len(out) > 1 or len({start for start, _, _ in put}) > 1:
+        return
+    at = put[0][0]
+    spans = tuple(sorted([(at, at, "".join(words for _, _, words in put)), *out]))
+    lines = [line for start, end, _ in out for line in plan.lines if start <= line.start < end]
+    if lines and are_apart(spans) and _is_permuted(plan, spans):
+        names = listed([line.name for line in lines])
+        yield from _ordering(plan, spans, f"put {names} first in {lines[0].session.name}")
 
 
 def offers_another(seen: Seen) -> bool:
@@ -87,12 +105,12 @@ def _is_permuted(plan: Plan, spans: Spans) -> bool:
     return before != after and sorted(before) == sorted(after)
 
 
-def _ordering(plan: Plan, spans: Spans, edit: Edit) -> Iterator[EditStep]:
+def _ordering(plan: Plan, spans: Spans, label: str) -> Iterator[EditStep]:
     lines = [
         line for start, end, _ in spans for line in plan.lines if start <= line.start < max(end, start + 1)
     ]
     if all(plan.may_touch(line) for line in lines):
-        yield EditStep("order", spans, edit.label, [line.start for line in lines], (PRICE["order"], 0, 0))
+        yield EditStep("order", spans, label, [line.start for line in lines], (PRICE["order"], 0, 0))
 
 
 def _writing(plan: Plan, seen: Seen, edit: Edit, spans: Spans) -> Iterator[EditStep]:
@@ -134,12 +152,7 @@ def _writing(plan: Plan, seen: Seen, edit: Edit, spans: Spans) -> Iterator[EditS
 def swapping(
     plan: Plan, line: Line, names: Iterable[str], weeks: Iterable[int], *, others: bool = True
 ) -> Iterator[EditStep]:
-    """Exercises in place of another: those that are offered, and with ``others`` such as do the same.
-
-    None where the line names exercises by week: which of them goes on is for the coach to say.
-    """
-    if line.names_by_week:
-        return
+    """Exercises in place of another: those that are offered, and with ``others`` such as do the same."""
     old, known = line.exercise, plan.header.known
     if old is not None and old.kind not in FAST_KINDS and plan.is_spared(line):
         for number, exercise in enumerate(gentler(plan, old)):

@@ -14,6 +14,7 @@ from ..syntax.additions import items_added, key_added
 from ..syntax.enclosing import way_to
 from ..syntax.rewrites import key_out
 from ..syntax.tree import Mapping, Scalar, Sequence
+from .amounts import is_large
 from .steps import spans_of_all
 
 TYPE_CHECKING = False
@@ -97,7 +98,8 @@ def fits_repetitions(exercise: Exercise, old: Exercise, reps: str) -> bool:
     if (exercise.pattern in COMPOUND) != (old.pattern in COMPOUND):
         return False
     return (
-        _most(reps) <= MOST_ON_THE_SPINE
+        not is_large(exercise)
+        or _most(reps) <= MOST_ON_THE_SPINE
         or exercise.axial != HEAVY_ON_THE_SPINE
         or old.axial == HEAVY_ON_THE_SPINE
     )

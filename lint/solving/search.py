@@ -211,7 +211,8 @@ class Search:
             yield
             if not verdict.judged:
                 continue
-            left, brought = verdict.left(self.aims), verdict.brought(self.before)
+            again = all(step.again for step in steps)
+            left, brought = verdict.left(self.aims), verdict.brought(self.before, again=again)
             brought = [one for one in brought if one not in left]
             self._known |= {(one.rule, part): one for one in brought for part in (*one.parts, one.group)}
             if not left and not brought and not self.found and not fits(self.plan, targets, verdict):

@@ -22,7 +22,9 @@ if TYPE_CHECKING:
     from .judge import Spans
 
     Cost = tuple[int, int, int]
-    """The price of the kinds of edit, half sets of other muscles that change, how rare the exercises are."""
+    """The price of the kinds of edit, half sets of other muscles that change, how far from what is usual the
+    exercises are.
+    """
 
 KINDS = ("sets", "value", "order", "ease", "pair", "swap", "add", "move", "drop")
 """The kinds of step, the cheapest first."""
@@ -45,23 +47,34 @@ A_FAR_SET = 12
 MAIN, NOTED = 3, 2
 """How many times as much a step costs on a main lift, and on a line with a note of the coach's own."""
 
+LARGE = 12
+"""What it costs more to swap a large lift: a coach builds more on it than on a small one."""
+
 HALVED = 60
 """What it costs to halve a session in a few weeks."""
 
 LEFT_OUT = 110
 """What it costs to leave a session out in a week."""
 
-KNOWN = 4
-"""What a step costs less that only lets the coach's own line go on in further weeks."""
+KNOWN, BACK = 4, 40
+"""What a step costs less by which an exercise comes that the programme holds elsewhere already; and where it
+is missing altogether in some weeks, and so most likely fell out of them.
+"""
+
+A_RANK, NEW_EQUIPMENT, TOO_LIGHT = 20, 8, 10
+"""What each rank costs that an exercise is less common, that its session has no such equipment, and that it
+cannot be loaded far where the goal asks for load: this weighs less than what kind of edit it is, and what it
+does to other muscles.
+"""
 
 WIDER = 6
 """What a step costs more that changes weeks, too, of which a finding says nothing."""
 
-ALONE = 40
-"""What it costs more to swap or drop the only line for a movement in a week."""
+ALONE = 30
+"""What it costs more to swap or drop the only line for a movement in a week, or for its first muscle."""
 
-NEW_EQUIPMENT, FOREIGN = 6, 15
-"""What a new line costs more where its session has no such implement, or nothing that trains the same."""
+FOREIGN = 15
+"""What a new line costs more where its session has nothing that trains the same."""
 
 
 class EditStep:
@@ -71,11 +84,12 @@ class EditStep:
     fills: of two steps that touch the same one only one is taken. ``label`` says it in a coach's words.
     ``by`` is the change of sets of the line at ``line``, or of all ``lines``; ``adds_work`` whether the
     athlete has more or harder work by it. ``exercise`` is the new one, ``said`` what else is written for it.
+    ``again`` says that it only lets hold in some weeks what the coach wrote for others.
     ``key`` is its place in the order of the file, by which ties are broken.
     """
 
     __slots__ = (
-        *("adds_work", "by", "cost", "exercise", "key", "kind", "label"),
+        *("adds_work", "again", "by", "cost", "exercise", "key", "kind", "label"),
         *("line", "lines", "said", "spans", "touches"),
     )
 
@@ -93,6 +107,7 @@ class EditStep:
         said: str = "",
         exercise: Exercise | None = None,
         lines: Iterable[int] = (),
+        again: bool = False,
     ) -> None:
         self.kind = kind
         self.spans = spans
@@ -105,6 +120,7 @@ class EditStep:
         self.adds_work = adds_work
         self.said = said
         self.exercise = exercise
+        self.again = again
         self.key = (spans[0][0] if spans else -1, KINDS.index(kind), spans)
 
     @property

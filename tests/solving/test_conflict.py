@@ -102,6 +102,42 @@ def test_a_limit_that_stands_against_it_is_named_with_how_far_it_would_have_to_g
     )
 
 
+BOTH = """\
+programme: Two of a crew
+athletes:
+{members}
+goal: hypertrophy
+must hold:
+  - {{weekly sets of: chest, at least: 10}}
+  - {{weekly sets of: lats, at least: 10}}
+sessions:
+  - session: One
+    day: monday
+    exercises:
+      - {{exercise: bench press, sets: 2, reps: 8-12, rir: 2, rest: 2 min}}
+      - {{exercise: lat pulldown, sets: 2, reps: 8-12, rir: 2, rest: 2 min}}
+  - session: Two
+    day: thursday
+    exercises:
+      - {{exercise: overhead press, sets: 2, reps: 8-12, rir: 2, rest: 2 min}}
+      - {{exercise: seated cable row, sets: 2, reps: 8-12, rir: 2, rest: 2 min}}
+"""
+
+ANN = (
+    "  - {athlete: {name: Ann, level: intermediate, minutes: 75}, adjust: [{session: Two, leave out: true}]}"
+)
+BEA = "  - {name: Bea, level: intermediate, minutes: 22}"
+
+
+def test_two_who_only_together_cannot_have_what_is_asked_are_both_named() -> None:
+    """All that Ann needs has to stand in One, for which Bea has no minutes; alone each of them could have it."""
+    together = why(solved(BOTH.format(members=f"{ANN}\n{BEA}"), "demand-not-held"))
+    assert together[0].startswith("For Bea and Ann: as sessions go, 2 x 22 min hold 6 sets a week for each")
+    for alone in (ANN, BEA):
+        said = why(solved(BOTH.format(members=alone), "demand-not-held"))
+        assert not any("min hold" in one or "cannot be had" in one for one in said)
+
+
 def whole_of(text: str) -> AtOnce:
     search = search_for(text, "demand-not-held")
     foresight = Foresight(search.plan, [rule for rule in all_rules() if not rule.off], {}, {})

@@ -35,8 +35,8 @@ FIRST = {
     ("e10", "times-clash"): ["Thursday left out in weeks 4, 8"],
     ("f02", "deload-without-cut"): ["week 8 made easier as week 4 is"],
     ("f04", "pull-or-push-missing"): [
-        "seated cable row added to Upper 1",
-        "lat pulldown in place of dip (Upper 2)",
+        "chest-supported row put back into Upper 1",
+        "lat pulldown put back into Upper 1",
     ],
     ("f06", "sessions-too-close"): [
         "trap bar deadlift and rear-foot-elevated split squat (TUE heavy) with half the sets and lighter"
@@ -120,7 +120,7 @@ FIRST = {
     ],
     ("p10", "load-step-large"): ["load for bänkpress: 31 kg in week 3"],
     ("q01", "load-step-large"): ["deadlift (DAY B): 50 kg"],
-    ("q02", "hip-hinge-missing"): ["Romanian deadlift added to L"],
+    ("q02", "hip-hinge-missing"): ["Peso muerto put back into L"],
     ("q09", "protected-area-loaded"): [
         "lateral raise in place of développé haltères debout (VENDREDI complet) in week 3"
     ],
