@@ -85,6 +85,7 @@ class AtOnce:
         self.demands = [one for one in demands if self._is_of_week(one)]
         self._floors = [one for one in self.demands if one.least is not None]
         self._kinds: list[list[Exercise]] = self._kinds_of_lifts() if alike is None else alike._kinds
+        self._columns: dict[OpenSets, tuple[float, ...]] = {}
         self._lines = self._own()
         self._work = [*self._lines, *self._further(), *self._new()]
         self._capped = [
@@ -92,7 +93,7 @@ class AtOnce:
             for one in self._work
             if one.most is not None
         ]
-        self._rows = {id(one): self._row(one) for one in self.demands}
+        self._rows = {id(one): self._row(number) for number, one in enumerate(self.demands)}
 
     @property
     def visits(self) -> int:
@@ -211,7 +212,7 @@ class AtOnce:
                 others = [one for one in alike if one not in there]  # a lift stands on one line of a session
                 if others:
                     new = OpenSets(session, others[0], minutes)
-                    work.setdefault((session, *(self._brings(one, new) for one in self.demands)), new)
+                    work.setdefault((session, *self._column(new)), new)
         return list(work.values())
 
     def _kinds_of_lifts(self) -> list[list[Exercise]]:
@@ -226,6 +227,12 @@ class AtOnce:
         for exercise in suiting:
             kinds.setdefault(tuple(self._weight(one, exercise) for one in sums), []).append(exercise)
         return list(kinds.values())
+
+    def _column(self, work: OpenSets) -> tuple[float, ...]:
+        """What a set of some work brings to each demand."""
+        if work not in self._columns:
+            self._columns[work] = tuple(self._brings(one, work) for one in self.demands)
+        return self._columns[work]
 
     def _brings(self, demand: RuleDemand, work: OpenSets) -> float:
         """What a set of some work brings to a demand, in its favour where nobody knows."""
@@ -259,10 +266,11 @@ class AtOnce:
             for factor, one in floor.terms
         )
 
-    def _row(self, demand: RuleDemand) -> tuple[list[float], float]:
+    def _row(self, number: int) -> tuple[list[float], float]:
         """A demand as a sum that is at most its bound: what every work brings, and what is left for it."""
+        demand = self.demands[number]
         fixed = self._now(demand) - sum(self._takes(demand, one) for one in self._lines)
-        sums = [self._brings(demand, one) for one in self._work]
+        sums = [self._column(one)[number] for one in self._work]
         if demand.most is None:
             return [-one for one in sums], fixed - (demand.least or 0.0)
         return sums, self.bound(demand) - fixed

@@ -11,22 +11,13 @@ from ..engine.registry import all_rules
 from .amounts import fewer_sets, more_sets, paired, taken_out, thinned
 from .days import also_on, halved, is_near_maximal, left_out, no_longer_on, other_days
 from .easier import eased
-from .exercises import (
-    added,
-    as_in_other_weeks,
-    at_home,
-    exchanged,
-    going_on,
-    is_of_one_movement,
-    put_back,
-    serves,
-    serving,
-)
+from .exercises import added, at_home, exchanged, is_of_one_movement, serves, serving
 from .for_one import for_one
 from .gains import LINEAR, GainsOfParts, gains, is_missing
 from .lighter import lighter
 from .minutes import ROOM, usual_minutes
 from .offered import offered, offers_another, swapping
+from .other_weeks import as_in_other_weeks, going_on, put_back
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:

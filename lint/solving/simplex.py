@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+from itertools import repeat
+from operator import mul, sub
+
 TINY = 1e-9
 """What counts as nothing in a pivot."""
 
@@ -120,13 +123,13 @@ class _Dictionary:
         for other, one in enumerate(self.rows):
             by = one[column]
             if other != row and by:
-                changed = [value - by * share for value, share in zip(one, new, strict=True)]
+                changed = list(map(sub, one, map(mul, repeat(by), new)))
                 changed[column] = -by / factor
                 self.rows[other] = changed
                 self.bounds[other] -= by * bound
         by = self.price[column]
         if by:
-            price = [value - by * share for value, share in zip(self.price, new, strict=True)]
+            price = list(map(sub, self.price, map(mul, repeat(by), new)))
             price[column] = -by / factor
             self.price = price
             self.value += by * bound

@@ -11,6 +11,7 @@ from spotline.lint.solving.judge import Judge
 from spotline.lint.solving.solve import Ask, solve
 from spotline.tests.conftest import TODAY
 from spotline.tests.solving.faulty import FAULTS, faulty
+from spotline.tests.solving.test_conflict import ANN, BEA, BOTH, seven
 from spotline.tests.solving.test_impossible import SAID
 from spotline.tests.solving.test_impossible import path_of as impossible
 from spotline.tests.solving.test_thirty import BY_FOLDER, PROPOSED
@@ -84,7 +85,11 @@ def asking(minutes: str, *floors: str) -> str:
     )
 
 
-CONFLICTS = {**{name: asking(*asked) for name, asked in ASKED.items()}, "at home": AT_HOME, "a crew": CREW}
+CONFLICTS = {
+    **{name: asking(*asked) for name, asked in ASKED.items()},
+    **{"at home": AT_HOME, "a crew": CREW, "two who share a week": BOTH.format(members=f"{ANN}\n{BEA}")},
+    **{"seven": seven(16, 45), "seven, some of which can be had": seven(10, 45)},
+}
 
 
 def ratio(path: str, ask: Ask) -> float:
@@ -140,7 +145,7 @@ def test_a_conflict(name: str) -> None:
 
 
 @pytest.mark.parametrize("name", CONFLICTS)
-def test_a_conflict_of_two_or_three_findings(name: str, tmp_path: Path) -> None:
+def test_a_conflict_of_several_findings(name: str, tmp_path: Path) -> None:
     (tmp_path / ".git").mkdir()
     path = tmp_path / "plan.programme.yaml"
     path.write_text(CONFLICTS[name], encoding="utf-8")
