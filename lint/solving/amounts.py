@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 
-from ..body.catalogue import COMPOUND
+from ..body.catalogue import COMPOUND, groups
 from ..body.equipment import needs
 from ..remedies.moves import dropped
 from ..remedies.some_weeks import kept_to, value_in
@@ -70,20 +70,26 @@ def is_large(exercise: Exercise | None) -> bool:
 
 def alone(plan: Plan, line: Line, weeks: Iterable[int] = ()) -> int:
     """What it costs more that a line gives way which is the only one for its movement in some week, and once
-    more where it is the only one for the muscle that it trains first.
+    more where it is the only one for the muscle that it trains first, and its neighbours.
     """
     exercise = line.exercise
     if exercise is None or not is_large(exercise):
         return 0
     others = [(one, one.exercise) for one in plan.lines if one is not line and one.exercise is not None]
     moving = [one for one, other in others if other.pattern == exercise.pattern]
-    training = [one for one, other in others if set(exercise.direct[:1]) <= set(other.direct)]
+    first = _with_neighbours(exercise.direct[0]) if exercise.direct else set()
+    training = [one for one, other in others if not first or first & set(other.direct)]
     weeks = list(weeks or line.held)
     return sum(
         ALONE
         for several in (moving, training)
         if not all(any(week in one.held for one in several) for week in weeks)
     )
+
+
+def _with_neighbours(muscle: str) -> set[str]:
+    """A muscle with those that coaches count with it, as the parts of the chest."""
+    return {muscle, *(one for members in groups.values() if muscle in members for one in members)}
 
 
 def other_muscles(line: Line, sets: float, group: str) -> int:
@@ -217,8 +223,8 @@ def in_weeks_of(line: Line, weeks: Iterable[int]) -> str:
 def _numbers(line: Line, by: int, weeks: list[int]) -> Iterator[Written]:
     """Each number of sets that a line holds itself in some weeks, changed; with its weeks."""
     places: dict[int, tuple[SetGroup, set[int]]] = {}
-    for week, groups in line.held.items():
-        for entry in groups:
+    for week, several in line.held.items():
+        for entry in several:
             place = entry.work.places.get("sets")
             if place is not None and line.start <= place.start < line.end:
                 known, own = places.setdefault(place.start, (entry, set()))

@@ -62,7 +62,7 @@ def eased(plan: Plan, seen: Seen, family: str) -> Iterator[EditStep]:
 
 def _is_peak(plan: Plan, number: int) -> bool:
     """Whether a week leads up to an event: there the work is cut, while its load and effort stay."""
-    return any(week.is_peak for week in _weeks(plan, [number]))
+    return any(week.is_peak and not week.is_deload for week in _weeks(plan, [number]))
 
 
 def _weeks(plan: Plan, numbers: Iterable[int]) -> list[Week]:

@@ -158,7 +158,8 @@ def _to_be_set(exercise: Exercise, reps: str) -> int:
     loaded: a deadlift from the floor, and pull-ups, for many.
     """
     many = max(map(int, re.findall(r"[0-9]+", reps)), default=0) >= MANY
-    own = exercise.implement == "bodyweight" and exercise.pattern in OF_ONES_OWN_WEIGHT
+    hard = exercise.pattern in OF_ONES_OWN_WEIGHT or exercise.capacity == "heavy"
+    own = exercise.implement == "bodyweight" and hard
     return 2 * A_RANK if many and (own or is_from_the_floor(exercise)) else 0
 
 

@@ -10,6 +10,7 @@ from ..syntax.numbers import NUMBER
 from ..syntax.tree import Mapping, Scalar
 from ..wording.words import plain
 from .amounts import price
+from .offered import HEAVY_GOALS
 from .steps import PRICE, EditStep
 
 TYPE_CHECKING = False
@@ -70,7 +71,9 @@ def _lower(plan: Plan, place: Place, *, is_slip: bool = False) -> Iterator[EditS
     for number, less in enumerate(dict.fromkeys(one for one in wanted if 0 < one < now)):
         new = NUMBER.sub(plain(less), words, count=1) if not words.startswith("2 x") else _second(words, less)
         within = f" in week {_week(line, key)}" if held is not None and key.isdigit() else ""
-        cost = (price("value", line) if line is not None else PRICE["value"]) + number - is_slip
+        cost = (price("value", line) if line is not None else PRICE["value"]) + number
+        if is_slip:  # for strength it comes before fewer repetitions, else after the load that is offered
+            cost += -1 if plan.header.goal in HEAVY_GOALS else 1
         touches = [line.start if line is not None else node.start]
         yield EditStep(
             "value", ((node.start, node.end, new),), f"{about}: {new}{within}", touches, (cost, 0, 0)
