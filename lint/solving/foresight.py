@@ -31,7 +31,7 @@ TINY = 1e-3
 """By how much a broken demand is broken further, at least."""
 
 
-class _Bounds:
+class _Reach:
     """How far the sum of each demand may go down and up until it is broken, or broken further than now.
 
     ``lowest`` and ``highest`` hold it for steps that add no line, and for such as do: with those something is
@@ -72,7 +72,7 @@ class Foresight:
         self.rows = Rows(plan)
         self._limits = moved, preset
         self._rules = [rule for rule in rules if is_exact(rule) and rule.name not in plan.text.content]
-        self._bounds: _Bounds | None = None
+        self._bounds: _Reach | None = None
         self._short: dict[Broken, float] = {}
         self._about: dict[Broken, list[RuleDemand]] = {}
         self._by_line: dict[int, set[int]] = {}
@@ -136,7 +136,7 @@ class Foresight:
             return by - quantity.slack
         return by
 
-    def _look(self) -> _Bounds:
+    def _look(self) -> _Reach:
         """By how much what is broken is so now; notes the lines and sessions that each demand counts."""
         every = list(self._all())
         for number, one in enumerate(every):
@@ -149,7 +149,7 @@ class Foresight:
                     self._by_line.setdefault(line, set()).add(number)
                 for session in _sessions_of(quantity):
                     self._by_session.setdefault(session, set()).add(number)
-        self._bounds = _Bounds(every, self._short)
+        self._bounds = _Reach(every, self._short)
         return self._bounds
 
     def _all(self) -> Iterator[RuleDemand]:
