@@ -163,12 +163,15 @@ def _hard_groups(day: Tally, limits: Limits, most_left: float) -> Hard:
 
 def _any_surely(day: Tally, limits: Limits) -> bool:
     """Whether any set of a day is hard and heavy whatever else is planned."""
-    return any(_is_surely_hard(entry, limits) for _, entry in day.entries())
+    entries = day.entries()
+    hard = _asks_no_more(limits) or any(_is_hard_and_heavy(entry, limits) for _, entry in entries)
+    return bool(entries) and hard
 
 
 def _passing(day: Tally, test: Callable[[SetGroup], bool]) -> Callable[[SetGroup], bool]:
     """A test of the groups of sets of a day, which each is put to once."""
-    return {entry for _, entry in day.entries() if test(entry)}.__contains__
+    passing = {entry for _, entry in day.entries() if test(entry)}
+    return lambda entry: entry in passing
 
 
 WEIGHTLESS = ("band", "bodyweight", "suspension", "sandbag", "sliders", "none", "ball", "")

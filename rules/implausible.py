@@ -68,18 +68,8 @@ def number_implausible(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding
     if work.sets is not None and work.sets.high > limits.number("most sets"):
         yield from _too_many_sets(entry, work.sets, limits)
     reps = work.reps.a_set() if work.reps else None
-    times = JUMPED if _is_jumped(entry) else 1
-    many = times * limits.number("most repetitions")
-    if reps and reps.high > many:
-        most = (
-            limits.words("at most {:repetition}", "most repetitions")
-            if times == 1
-            else limits.worked_out(
-                f"at most {counted_noun(many, 'repetition')}", ("{:repetition} of a lift", "most repetitions")
-            )
-        )
-        amount = Amount(reps.high, many, "repetitions")
-        yield _slip(entry, "reps", f"{reps} repetitions in one set.", most, amount, (0, many))
+    if reps and reps.high > limits.number("most repetitions"):
+        yield from _too_many_repetitions(entry, reps, limits)
     if work.rest:
         low, high = limits.number("shortest rest"), limits.number("longest rest")
         short = work.rest.low < low
@@ -149,9 +139,17 @@ def _in_other_weeks(entry: SetGroup) -> list[float]:
     return []
 
 
-def _is_jumped(entry: SetGroup) -> bool:
-    """Whether it is hopped, run or rowed: hundreds are usual."""
-    return entry.exercise is not None and entry.exercise.kind in ("plyometric", "endurance")
+def _too_many_repetitions(entry: SetGroup, reps: Range, limits: Limits) -> Iterator[DraftFinding]:
+    """More repetitions than a set can have: hundreds are usual of what is hopped, run or rowed."""
+    most = limits.number("most repetitions")
+    wanted = limits.words("at most {:repetition}", "most repetitions")
+    if entry.exercise is not None and entry.exercise.kind in ("plyometric", "endurance"):
+        most *= JUMPED
+        said = f"at most {counted_noun(most, 'repetition')}"
+        wanted = limits.worked_out(said, ("{:repetition} of a lift", "most repetitions"))
+    if reps.high > most:
+        amount = Amount(reps.high, most, "repetitions")
+        yield _slip(entry, "reps", f"{reps} repetitions in one set.", wanted, amount, (0, most))
 
 
 def _broken_up(entry: SetGroup) -> bool:

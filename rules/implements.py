@@ -240,8 +240,10 @@ def stiff_hinge_too_heavy(entry: SetGroup, limits: Limits) -> Iterator[DraftFind
             exercises:
               - {exercise: stiff-leg deadlift, sets: 4, reps: 4, rir: 0}
     """
+    if not _stiff(entry, limits) or entry.broken_up or not entry.hard:
+        return
     reps = entry.a_set
-    if reps is None or not entry.hard or entry.broken_up or not _stiff(entry, limits.number("straight")):
+    if reps is None:
         return
     allowed = reps.low + (entry.reserve or NOTHING).low
     load = entry.work.load
@@ -271,10 +273,10 @@ FOLDED = 60
 """Degrees of the hip from which a hinge folds deep; a pull from blocks does not (common practice)."""
 
 
-def _stiff(entry: SetGroup, straight: float) -> bool:
+def _stiff(entry: SetGroup, limits: Limits) -> bool:
     """Whether a hinge folds deep, loaded from outside, with the knee nearly straight all the way."""
     exercise = entry.exercise
-    if exercise is None or entry.implement not in LOADED or "hip hinge" not in exercise.serves:
+    if exercise is None or "hip hinge" not in exercise.serves or entry.implement not in LOADED:
         return False
     knee, hip = (exercise.path.get(joint, ()) for joint in ("knee", "hip"))
-    return bool(knee) and max(knee) <= straight and any(bend >= FOLDED for bend in hip)
+    return bool(knee) and max(knee) <= limits.number("straight") and any(bend >= FOLDED for bend in hip)

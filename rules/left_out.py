@@ -93,7 +93,7 @@ def lift_left_out(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
                 session.place,
                 f"{capital(shortened(name))} is in {week_list([week.number for week, _ in entries])},"
                 f" nothing like it in {week_list([week.number for week in gap])}.",
-                wanted="it, or another lift of its kind, all through",
+                wanted="it, or another of its kind",
                 change=f"Put it back into {session.name}, or say in a note that it is left out.",
                 where=session.name,
                 subject=lift.name,

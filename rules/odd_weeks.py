@@ -175,16 +175,17 @@ def value_of(entry: SetGroup, what: str, like: SetGroup) -> float | None:
 
 def _odd_weeks(line: Line, what: str, limits: Limits) -> list[_Odd]:
     """The weeks of a line that leave both their neighbours."""
-    first = getattr(line[0][1].work, what)
-    if all(getattr(entry.work, what) is first for _, entry in line):
+    entries = [entry for _, entry in line]
+    if len({id(getattr(entry.work, what)) for entry in entries}) == 1:
         return []  # one value for all weeks
-    odd, entries = [], [entry for _, entry in line]
+    odd, apart = [], limits.number("fewest apart")
+    values = [] if what == "load" else [value_of(entry, what, entry) for entry in entries]
     for at in range(1, len(line) - 1):
         three = entries[at - 1 : at + 2]
-        was, now, then = (value_of(one, what, entries[at]) for one in three)
+        was, now, then = values[at - 1 : at + 2] or [value_of(one, what, entries[at]) for one in three]
         if was is None or now is None or then is None or now == sorted((was, now, then))[1]:
             continue
-        if what == "sets" and not _stands_out(was, now, then, limits):
+        if what == "sets" and (abs(now - was) < apart or not _stands_out(was, now, then, limits)):
             continue  # as `_leaves` says: sets change in most lines, and few stand out
         one = _Odd(what, line[at - 1], line[at], entries[at + 1], (was, now, then))
         if len({_beside(each, what) for each in three}) > 1 and (what == "load" or one.meant is None):

@@ -197,8 +197,8 @@ def rir_rpe_contradict(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding
               - {exercise: bench press, sets: 3, reps: 5, rir: 1-2, rpe: 8-9}
     """
     work = entry.work
-    assert work.rir is not None
-    assert work.rpe is not None
+    if work.rir is None or work.rpe is None:
+        return
     left = reserve_of(work.rpe)
     if left is None or left.meets(work.rir):
         return

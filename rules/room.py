@@ -126,7 +126,7 @@ def _crowded(
         first.work.places["exercise"],
         f"{at_once} at a time need the {station} for {first_of(names_of(entries))}; the room has {there}.",
         wanted=wanted,
-        change=f"Start groups on different lines, or choose work without the {station}.",
+        change=f"Start groups on other lines, or choose work without the {station}.",
         where=line_name(first.prescription),
         subject=station,
         group=station,

@@ -174,8 +174,11 @@ def _grown(week: Week, back: Sequence[Week], limits: Limits) -> list[Growth]:
     kind, most, tiny = limits.name("counting"), limits.number("most"), limits.number("tiny")
     for group in week.groups_from(most, kind):
         fullest = max([other.sets(group, kind) for other in back], key=lambda count: count.middle)
-        growth = Growth(group, fullest, week.sets(group, kind).where(lambda entry: not is_light(entry)))
-        if fullest.middle < tiny or growth.by <= most:
+        count = week.sets(group, kind)
+        if fullest.middle < tiny or count.middle - fullest.middle <= most:
+            continue
+        growth = Growth(group, fullest, count.where(lambda entry: not is_light(entry)))
+        if growth.by <= most:
             continue
         if growth.by < fullest.middle * limits.number("share") / 100:
             continue

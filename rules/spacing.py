@@ -240,6 +240,7 @@ def _too_close(
         group=listed(groups),
         amount=Amount(hours, limits.number(hours_needed), "h"),
         excess=len(groups),
+        once=True,
     )
 
 

@@ -136,6 +136,8 @@ class _Large:
 
 def _large_steps(weeks: tuple[Week, ...], limits: Limits) -> list[_Large]:
     """Steps that are too large, each with its entry and the number of its week."""
+    if not any(entry.work.load for week in weeks for _, entry in week.entries()):
+        return []
     earlier: dict[object, dict[SetGroup, tuple[bool, ...]]] = {}
     held: dict[object, set[int]] = {}  # the weeks of each load
     slips: set[object] = set()  # of the week before: what should stand there, nobody knows

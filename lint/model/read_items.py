@@ -119,9 +119,10 @@ def _joins_lifts(at: LocatedNode) -> bool:
     ``clean + jerk``, 1+1, is one lift: the clean and jerk.
     """
     name = at.get("exercise")
-    lifts = [] if name is None else name.words.lower().split(" + ")
-    reps = text_of(at.get("reps")).split("+")
-    if len(lifts) < 2 or len(lifts) != len(reps) or "work" in at:
+    if name is None or " + " not in name.words or "work" in at:
+        return False
+    lifts, reps = name.words.lower().split(" + "), text_of(at.get("reps")).split("+")
+    if len(lifts) != len(reps):
         return False
     return not re.fullmatch(_ONE_LIFT, " + ".join(lifts)) or reps[0].strip() != reps[1].strip()
 

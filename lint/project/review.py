@@ -6,7 +6,8 @@ import os
 from functools import partial
 
 from ..counting.ledger import Lifter
-from ..engine.run import Fault, findings_of, run
+from ..engine.hits import findings_of
+from ..engine.run import Fault, run
 from ..findings.finding import SEVERITIES
 from ..model.check import checked, further
 from ..model.read_programme import read_programme
@@ -27,8 +28,8 @@ if TYPE_CHECKING:
 
     from ..counting.ledger import Ledger
     from ..counting.set_group import SetGroup, Slip
+    from ..engine.hits import Hit
     from ..engine.registry import Rule
-    from ..engine.run import Hit
     from ..findings.finding import Finding
     from ..model.athlete import Athlete
     from ..syntax.tree import Reading

@@ -15,9 +15,10 @@ from spotline.lint.counting.set_group import SetGroup
 from spotline.lint.counting.tally import Visit
 from spotline.lint.counting.week import Week
 from spotline.lint.engine import registry
+from spotline.lint.engine.hits import findings_of
 from spotline.lint.engine.limits import Condition, Limits, Option, Situation
 from spotline.lint.engine.registry import Rule, all_rules
-from spotline.lint.engine.run import Fault, findings_of
+from spotline.lint.engine.run import Fault
 from spotline.lint.engine.run import run as run_rules
 from spotline.lint.findings.finding import SEVERITIES, DraftFinding, Finding, found
 from spotline.lint.reporters.rules_text import HABITS

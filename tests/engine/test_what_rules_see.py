@@ -148,7 +148,7 @@ def test_rules_that_read_the_whole_text_ask_for_it() -> None:
     # Edits of a held jump look at the line in front of their own place, which moves with its session.
     assert found_in == {
         "privacy": {"diagnosis_in_programme", "_private", "_sentence"},
-        "two_ways": {"_held_jump_edits"},
+        "two_ways": {"_as_a_note", "_held_jump_edits"},
     }
     readers = {rule.name for rule in all_rules() if "Text" in rule.beyond}
     assert readers == {"diagnosis-in-programme"}

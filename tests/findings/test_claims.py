@@ -14,9 +14,9 @@ from pathlib import Path
 import pytest
 
 from spotline.lint.engine import run
+from spotline.lint.engine.hits import Hit
 from spotline.lint.engine.registry import Rule, all_rules
 from spotline.lint.engine.rule_page import Page
-from spotline.lint.engine.run import Hit
 from spotline.lint.findings.finding import Finding
 from spotline.lint.project.results import Review
 from spotline.lint.project.review import review

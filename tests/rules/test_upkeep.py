@@ -1279,7 +1279,7 @@ class TestRoomTooSmall:
         assert (finding.place.excerpt, finding.where) == ("back squat", "A, back squat")
         assert finding.counted == "8 at a time need the rack for back squat; the room has 2."
         assert finding.wanted == "at most 3 to a station in straight sets"
-        assert finding.change == ("Start groups on different lines, or choose work without the rack.")
+        assert finding.change == ("Start groups on other lines, or choose work without the rack.")
         assert finding.weeks == (1, 2, 3, 4)
 
     def test_the_words_on_a_superset(self, findings: Findings) -> None:
