@@ -117,7 +117,8 @@ def sessions_too_close(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]
     adductors none but their own exercises. So it says nothing of two sessions where health is the goal, or
     a note says that the days stand in any order or in a row. An activity that loads an area high makes its
     day hard for the muscle groups there, unless it takes place on three days a week and more;
-    two activities are left to whoever plans them. Days without a date or weekday are left alone. Where both
+    two activities are left to whoever plans them, and lifting after one is a note: how hard it will be, and
+    on which day it is, the coach knows. Days without a date or weekday are left alone. Where both
     say the time of day, the hours between are counted from one beginning to the other. A weightlifter
     snatches, cleans, pulls and squats day after day: there only sets to failure are spoken of, in a note. One
     is known by the athlete's `sport`, or by a snatch, clean or jerk on 3 days of the week.
@@ -161,7 +162,8 @@ def sessions_too_close(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]
                 and (first.failing or not is_daily_sport(ledger, later.week, limits))
             ]
             if close:
-                severity: Severity = "note" if is_daily_sport(ledger, later.week, limits) else "warning"
+                planned = before.activities(close) or is_daily_sport(ledger, later.week, limits)
+                severity: Severity = "note" if planned else "warning"
                 yield _too_close(before, later, close, days, hours, limits, severity)
 
 

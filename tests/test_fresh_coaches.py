@@ -93,6 +93,11 @@ HIDDEN = {
     ("q02", "hip-hinge-missing"),
     ("q09", "protected-area-loaded"),
     ("q11", "deload-without-cut"),
+    ("s02", "lift-left-out"),
+    ("s04", "deload-without-cut"),
+    ("s06", "legs-heavy-before-event"),
+    ("s07", "protected-area-loaded"),
+    ("s10", "load-step-large"),
 }
 """Mistakes that were hidden, each with the rule that finds it, be it in a finding that lists it. Three are not
 found: a week typed with its copy as one value, a kettlebell that only a note names, and the day before a match whose
@@ -105,7 +110,7 @@ def reviewed_programmes() -> Review:
 
 
 def test_all_are_read(reviewed_programmes: Review) -> None:
-    assert sum(one.kind == "programme" for one in reviewed_programmes.files) == 168
+    assert sum(one.kind == "programme" for one in reviewed_programmes.files) == 180
     assert not [found for one in reviewed_programmes.files for found in one.findings if not found.why]
     assert not any(one.faults for one in reviewed_programmes.files)
 

@@ -2,13 +2,10 @@
 
 from __future__ import annotations
 
-from .values import text_of
-
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from ..text.places import Place
     from .quantities import Range
-    from .values import LocatedNode, Reader
 
 
 class Pairing:
@@ -28,11 +25,6 @@ class Pairing:
         self.clock: Clock | None = None
         self.reps = 0.0
         self.parts: tuple[tuple[frozenset[int], Pairing], ...] = ()
-
-
-def pairing(kind: str, at: LocatedNode, reader: Reader) -> Pairing:
-    """The superset, circuit or complex of this kind that a mapping holds."""
-    return Pairing(kind, at.place, reader.duration(at.get("rest")), text_of(at.get("note")))
 
 
 class Clock:

@@ -5,8 +5,8 @@ from __future__ import annotations
 import re
 
 from ..syntax.tree import Mapping
-from .pairings import pairing
 from .read_line import LineReader
+from .read_pairing import pairing
 from .values import items_of, terms_of, text_of
 
 TYPE_CHECKING = False

@@ -95,7 +95,7 @@ class LineReader(Reader):
             self.begin(at)
         own = self.values(at) if self.reads_its_own else {}
         if shared:
-            from .read_other_work import with_shared
+            from .read_pairing import with_shared
 
             own = with_shared(own, shared)
         if rounds is not None and "sets" not in at and (sets := self._slices("rounds", rounds)):

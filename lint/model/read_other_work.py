@@ -7,8 +7,9 @@ from __future__ import annotations
 
 from . import quantities
 from .by_parts import merged, parts_of, spans_of
-from .pairings import Clock, pairing
+from .pairings import Clock
 from .quantities import Load, Range
+from .read_pairing import pairing
 from .sessions import Slice
 from .values import items_of, place_of, terms_of, text_of
 
@@ -23,12 +24,6 @@ if TYPE_CHECKING:
 
     Open = Callable[[], LineReader]
     """Gives a reader for the next line of a session."""
-
-
-def with_shared(own: Values, shared: Values) -> Values:
-    """A line's own values, and those that it shares; how long it goes on only where its own do not say."""
-    says_how_much = own.keys() & {"reps", "hold", "distance", "timed"}
-    return {**{key: one for key, one in shared.items() if key != "timed" or not says_how_much}, **own}
 
 
 KINDS = ("intervals", "own choice")
