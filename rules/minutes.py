@@ -39,9 +39,6 @@ SECONDS, ROOM = 60.0, 1.1
         Condition(
             "slack", 1.15, "times the minutes, where rest or warm-up sets are assumed", "common practice"
         ),
-        Condition(
-            "little slack", 1.05, "times the minutes, where all of these are written", "common practice"
-        ),
         Option("for health", 60, "minutes, where health is the goal and the athlete has named none", "60min"),
     ),
 )
@@ -52,8 +49,7 @@ def session_too_long(visit: Visit, limits: Limits) -> Iterator[DraftFinding]:
     least that comes out must fit into the minutes of the session, or else the athlete's. Longer is a note; a
     warning where work and written rest alone, without anything assumed, take more than 1.25 times as long.
     Where heavy lifts have no warm-up sets written, some are assumed; with these or rest assumed, 1.15 times
-    the minutes are let pass, 1.05 where just changing over or preparation is. Where health is the goal and
-    nobody names minutes, over 60 min is a note.
+    the minutes are let pass. Where health is the goal and nobody names minutes, over 60 min is a note.
 
     Flags:
         programme: Lunch break
@@ -101,11 +97,9 @@ def session_too_long(visit: Visit, limits: Limits) -> Iterator[DraftFinding]:
 
 
 def slack_for(visit: Visit, limits: Limits) -> float:
-    """How many times its minutes a session may come out at, by what of it is assumed."""
-    rest, ramps, around = (seconds for seconds, _ in _unwritten(visit))
-    if rest or ramps:
-        return limits.number("slack")
-    return limits.number("little slack") if around else 1.0
+    """How many times its minutes a session may come out at: more where rest or warm-up sets are assumed."""
+    assumed = visit.time().assumed_rest.low or ramp_up(visit.own).low
+    return limits.number("slack") if assumed else 1.0
 
 
 def _unwritten(visit: Visit) -> list[tuple[float, str]]:

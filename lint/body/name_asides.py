@@ -151,10 +151,12 @@ def is_of_a_thing(token: NameToken, tokens: list[NameToken], bag: Bag) -> bool:
 def stands_in_brackets(name: str, tokens: list[NameToken], part: int, behind: NameToken) -> bool:
     """Whether a part of a name stands in brackets behind a word, which may be the name: "Umsetzen (hang)".
 
-    Behind words for a place in the session it is what stands there: "day 1 (squat)".
+    Behind words for a place in the session it is what stands there: "day 1 (hang)". A movement in brackets is
+    the name itself, in another language: "Gainage (plank)".
     """
-    start = min(one.start for one in tokens if one.part == part)
-    if behind.part >= part or not name[:start].rstrip().endswith("("):
+    inside = [one for one in tokens if one.part == part]
+    bracketed = name[: inside[0].start].rstrip().endswith("(")
+    if behind.part >= part or not bracketed or any(kind_of(one.word) == MOVEMENT for one in inside):
         return False
     return LABELS.isdisjoint(one.word for one in tokens if one.part == behind.part)
 

@@ -479,7 +479,7 @@ def test_a_word_that_makes_another_lift_does_so_wherever_it_stands(name: str) ->
     assert CATALOGUE.reading(name) is None
 
 
-@pytest.mark.parametrize("name", ["Umsetzen (hang)", "Soulevé (squat)", "Trekking, steep (row)"])
+@pytest.mark.parametrize("name", ["Umsetzen (hang)", "Reissen, Block (hang)", "Tirage (dead hang)"])
 def test_a_lift_in_brackets_behind_words_that_nobody_knows_is_not_the_lift(name: str) -> None:
     assert CATALOGUE.reading(name) is None
 
@@ -488,6 +488,8 @@ def test_a_lift_in_brackets_behind_words_that_nobody_knows_is_not_the_lift(name:
     ("name", "meant"),
     [
         ("Day 1 (squat)", "back squat"),
+        ("Day 1 (hang)", "dead hang"),
+        ("Gainage (plank)", "plank"),
         ("Station 3 (push-up)", "push-up"),
         ("Heavy (bench press)", "bench press"),
         ("Chin +kg", "chin-up"),

@@ -71,12 +71,12 @@ def test_an_activity_by_week_is_near_in_those_weeks_alone(findings):
         text("[tuesday, friday]")
         + "  - {activity: match, day: {1+3: sunday, 2: thursday, 4: wednesday}, loads: {legs: high}}\n"
     )
-    near = [one for one in findings(words) if one.rule == "sessions-too-close"]
+    near = findings(words, "sessions-too-close")
     assert {week for one in near for week in one.weeks} == {2, 4}
     far = words.replace("[tuesday, friday]", "{1+3: friday, 2+4: friday}").replace(
         "2: thursday", "2: tuesday"
     )
-    near = [one for one in findings(far) if one.rule == "sessions-too-close"]
+    near = findings(far, "sessions-too-close")
     assert {week for one in near for week in one.weeks} == set()
 
 

@@ -124,6 +124,14 @@ FIRST = {
     ("q09", "protected-area-loaded"): [
         "lateral raise in place of développé haltères debout (VENDREDI complet) in week 3"
     ],
+    ("s04", "deload-without-cut"): ["week 5 made easier with about half the sets"],
+    ("s06", "legs-heavy-before-event"): [
+        "back squat and nordics (strong) with half the sets and lighter in week 3"
+    ],
+    ("s07", "protected-area-loaded"): [
+        "lateral raise in place of seated dumbbell shoulder press (Weeks 5-8)"
+    ],
+    ("s10", "load-step-large"): ["load for back squat: 100 kg in week 3"],
     ("n06", "legs-heavy-before-event"): [
         "trap bar deadlift and rear-foot-elevated split squat (STRENGTH) with half the sets in week 6"
     ],
