@@ -7,8 +7,11 @@ from datetime import date
 import pytest
 
 from spotline.lint.body import catalogue
+from spotline.lint.body.restrictions import Spared
 from spotline.lint.counting.change import Change, slip_in, typed_for, weeks_of_lines
 from spotline.lint.counting.loading import PLATES, loading, plates
+from spotline.lint.counting.not_loaded import NotLoaded
+from spotline.lint.counting.team_resources import TeamResources
 from spotline.lint.counting.unknown import is_unknown, meant_by, slip_of
 from spotline.lint.model.quantities import Range
 
@@ -314,6 +317,7 @@ def test_who_lifts_the_body_alone_takes_help_in_kilograms(line):
         ("front squat, sets: 3, load: 61 % of squat", ["120"], "kg", 1, 2.5, True, False, False),
         ("front squat, sets: 3, load: 50 % of deadlift", ["87.5"], "kg", 1, 2.5, True, True, False),
         ("back squat, sets: 3, load: 26 % bodyweight", ["20"], "kg", 1, 2.5, True, False, False),
+        ("back squat, sets: 3, load: 25 % bodyweight", ["20"], "kg", 1, 2.5, True, False, False),  # to the point
         ("back squat, sets: 3, load: 61 kg", ["61"], "kg", 1, None, False, False, False),
         ("back squat, sets: 3, load: 135 lb", ["135"], "lb", 1, None, False, False, False),
         ("pull-up, sets: 3, load: bodyweight + 7 kg", ["7"], "kg", 1, None, False, False, True),
@@ -516,6 +520,10 @@ def test_by_how_much_a_best_lift_may_grow(programme, week, level, weeks, growth)
         ("until: 2026-01-14, ", "2026-01-05", [(1, 0, True), (2, 0, True), (2, 3, True), (2, 4, False), (3, 0, False)]),
         ("from: 2026-01-18, ", "2026-01-05", [(2, 0, True), (2, 6, False), (2, 7, True)]),
         ("until: 2026-01-12, ", "2026-01-05", [(2, 0, True), (2, 1, True), (2, 2, False)]),
+        ("from: 2026-01-25, ", "2026-01-05", [(2, 0, False), (3, 0, True), (3, 6, False)]),  # the last day
+        ("from: 2026-01-26, ", "2026-01-05", [(3, 0, False)]),
+        ("until: 2026-01-05, ", "2026-01-05", [(1, 0, True), (1, 1, True), (1, 2, False), (2, 0, False)]),
+        ("until: 2026-01-04, ", "2026-01-05", [(1, 0, False), (1, 1, False)]),
         ("until: 2026-01-05, ", "", [(1, 0, True), (3, 0, True)]),  # not over today
         ("until: 2026-01-04, ", "", [(1, 0, False)]),
         ("from: 2026-03-01, ", "", [(1, 0, True)]),
@@ -530,6 +538,43 @@ def test_when_a_restriction_holds(programme, week, when, starts, days):
     (one,) = header.athlete.protect
     assert [header.is_spared(one, number, day) for number, day, _ in days] == [holds for *_, holds in days]
     assert header.spared() == ([one] if any(holds for *_, holds in days) else [])
+
+
+@pytest.mark.parametrize(
+    ("head", "serves"),
+    [
+        ("", False),
+        ("athlete: {name: Bo}", False),
+        ("athlete: {name: Bo, age: 17}", True),
+        ("athlete: {name: Bo, age: 18}", False),
+        ("athlete: {name: Bo, sport: rowing}", True),
+        ("athlete: {name: Bo, age: 30, sport: rowing}", True),
+        ("events: [{event: regatta, date: 2026-02-01}]", True),
+        ("phase: in-season", True),
+        ("phase: return", True),
+        ("phase: build", False),
+    ],
+)
+def test_a_sport_an_event_a_return_or_a_youth_says_what_for(programme, week, head, serves):
+    assert programme(week({"Gym": ["plank, sets: 1"]}, head)).header.serves_else is serves
+
+
+def test_a_team_that_has_stated_nothing_trains_at_no_time_and_is_not_screened():
+    team = TeamResources()
+    assert (team.together, team.screened) == (0, False)
+
+
+def test_what_is_spared_is_asked_once_of_each_exercise(programme, week, monkeypatch):
+    who = "athlete: {name: Bo, protect: [{movement: jumping, %s}, {area: knee, %s}]}" % (
+        ("advised by: physician",) * 2
+    )
+    header = programme(week({"Gym": ["plank, sets: 1"]}, who)).header
+    spared = NotLoaded(header.spared(), header.known)
+    lifts = [catalogue.exercise(name) for name in ("back squat", "box jump", "barbell curl")]
+    told = [spared.loaded_by(lift) for lift in lifts]
+    assert told == ["knee", "jumping", ""]
+    monkeypatch.setattr(Spared, "suits", None)
+    assert [spared.loaded_by(lift) for lift in lifts] == told
 
 
 def test_without_an_athlete_nothing_is_on_file(programme, week):

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from spotline.lint.counting.session_time import seconds_around, session_time
+from spotline.lint.counting.session_time import seconds_around, session_time, until_next
 from spotline.lint.model.quantities import NOTHING, Range
 
 
@@ -26,6 +26,7 @@ def parts(time):
 NONE = (0, 0)
 MOVE = "{exercise: %s, reps: 5, tempo: 1-0-1-0%s}"  # 10 s
 UP, ROW = MOVE % ("push-up", ""), MOVE % ("inverted row", "")
+SETS = MOVE % ("push-up", ", sets: %d")
 
 
 @pytest.mark.parametrize(
@@ -79,6 +80,12 @@ UP, ROW = MOVE % ("push-up", ""), MOVE % ("inverted row", "")
             NONE,
             NONE,
         ),
+        (
+            f"{{circuit: {{rounds: 4, for time: true, rest: 20 s, exercises: [{UP}]}}}}",
+            (40, 40),
+            (75, 120),
+            NONE,
+        ),
         # without a clock: 3 x 2 x 10 s; five times 5-20 s to the next station, and twice 60 s
         (
             f"{{circuit: {{rounds: 3, rest: 60 s, exercises: [{UP}, {ROW}]}}}}",
@@ -87,6 +94,9 @@ UP, ROW = MOVE % ("push-up", ""), MOVE % ("inverted row", "")
             NONE,
         ),
         (f"{{circuit: {{rounds: 1, exercises: [{UP}, {ROW}]}}}}", (20, 20), (5, 20), NONE),
+        # where one has more sets, the rounds are its: four times 5-20 s, and twice 60 s
+        (f"{{superset: [{SETS % 3}, {SETS % 2}], rest: 60 s}}", (50, 50), (140, 200), NONE),
+        (f"{{superset: [{SETS % 2}, {SETS % 3}], rest: 60 s}}", (50, 50), (140, 200), NONE),
         # a complex goes on at once, and rests after each set as long as what is asked of it needs
         (f"{{complex: [{UP}, {ROW}], sets: 3, rest: 90 s, load: 40 kg}}", (60, 60), (180, 180), NONE),
         (f"{{complex: [{UP}, {ROW}], sets: 3, load: 40 kg}}", (60, 60), (240, 600), NONE),
@@ -96,6 +106,8 @@ UP, ROW = MOVE % ("push-up", ""), MOVE % ("inverted row", "")
             (30, 90),  # by its first lift, which is light
             NONE,
         ),
+        # intervals are work and rest in turn, ten times, and none after the last
+        ("{intervals: bike, on: 30 s, off: 30 s, for: 10 min}", (300, 300), (270, 270), NONE),
         # every minute: what the clock says, and the warm-up sets before it
         ("{exercise: dip, every: 60 s, for: 5 min, reps: 3, warm-up sets: 2}", (300, 300), NONE, (120, 300)),
     ],
@@ -221,6 +233,63 @@ def test_a_line_of_no_pair_takes_its_own_time(visit):
     dip, plank, first, second = held.session.prescriptions
     assert [held.time_of(one).work.low for one in (dip, plank, first, second)] == [10, 30, 60, 60]
     assert held.time_of(dip).around == NOTHING
+
+
+def groups_of(held):
+    """What `until_next` and `session_time` take of each group of sets."""
+    return [(one.work, one.slot, one.seconds_said) for one in held.own]
+
+
+# From a set to the next of its lift: all rest of the round, and one set of each other lift
+
+
+@pytest.mark.parametrize(
+    ("superset", "seconds"),
+    [
+        # 5 x 2 s of push-ups, 5 x 4 s of rows; 60 s + 90 s
+        (["push-up, sets: 3, tempo: 1-0-1-0, rest: 60 s", "inverted row, sets: 3, tempo: 2-0-2-0, rest: 90 s"], [(170, 170), (160, 160)]),
+        # where none is written, 5-20 s to the next
+        (["push-up, sets: 3, tempo: 1-0-1-0", "inverted row, sets: 3, tempo: 2-0-2-0, rest: 90 s"], [(115, 130), (105, 120)]),
+        # a set of each of two others
+        (["push-up, sets: 2, tempo: 1-0-1-0, rest: 0 s"] * 2 + ["inverted row, sets: 2, tempo: 2-0-2-0, rest: 30 s"], [(60, 60), (60, 60), (50, 50)]),
+        # one set is one set, two to three are each as long
+        (["push-up, sets: 1, tempo: 1-0-1-0, rest: 0 s", "inverted row, sets: {1: 2-3}, tempo: 2-0-2-0, rest: 0 s"], [(20, 20), (10, 10)]),
+        # one that may be left out takes nothing at the least
+        (["push-up, sets: {1: 0-1}, tempo: 1-0-1-0, rest: 0 s", "inverted row, sets: 1, tempo: 2-0-2-0, rest: 30 s"], [(50, 50), (30, 40)]),
+        (["push-up, sets: {1: 0}, tempo: 1-0-1-0, rest: 10 s", "inverted row, sets: 1, tempo: 2-0-2-0, rest: 30 s"], [(60, 60), (40, 40)]),
+    ],
+)  # fmt: skip
+def test_from_a_set_to_the_next_of_its_lift(visit, superset, seconds):
+    held = visit(f"{{superset: [{', '.join(f'{{exercise: {one}, reps: 5}}' for one in superset)}]}}")
+    members = groups_of(held)
+    paired = held.session.prescriptions[0].paired
+    assert [until_next(paired, members, one).ends for one in members] == seconds
+
+
+def test_the_rest_of_a_round_comes_before_the_next_set_of_its_lift(visit):
+    held = visit(f"{{superset: [{UP}, {ROW}], rounds: 3, rest: 2 min}}")
+    members = groups_of(held)
+    paired = held.session.prescriptions[0].paired
+    assert [until_next(paired, members, one).ends for one in members] == [(140, 170)] * 2  # 120, 2 x 5-20, 10
+
+
+def test_a_lift_whose_sets_cannot_be_read_takes_its_rest_alone(reviewed):
+    text = (
+        "programme: T\nsessions:\n  - session: A\n    exercises:\n      - superset:\n"
+        "          - {exercise: dip, sets: many, reps: 5, rest: 60 s}\n"
+        "          - {exercise: inverted row, sets: 3, reps: 5, tempo: 1-0-1-0, rest: 30 s}\n"
+    )
+    (one,) = reviewed(text).files
+    held = one.ledger.weeks[0].visits[0]
+    dip, row = members = groups_of(held)
+    paired = held.session.prescriptions[0].paired
+    assert [until_next(paired, members, each).ends for each in (dip, row)] == [(100, 100), (90, 90)]
+
+
+def test_from_one_exercise_to_the_next_takes_one_to_three_minutes(visit):
+    held = visit(PLANK % "", PLANK % "", PLANK % "")
+    lines = [(group.prescription, (timed,)) for group, timed in zip(held.own, groups_of(held), strict=True)]
+    assert parts(session_time(lines)) == [(90, 90), NONE, (120, 360), NONE]
 
 
 # As many rounds as there is time for
