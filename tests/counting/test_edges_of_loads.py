@@ -359,8 +359,19 @@ def test_what_comes_to_no_weight(line, words):
         ("kg", 70, (25,)),
         ("kg", 69.5, (20, 2.5, 1.25, 0.5, 0.5)),
         ("kg", 170, (25, 25, 25)),
+        ("kg", 60, (20,)),
+        ("kg", 50, (15,)),
+        ("kg", 40, (10,)),
+        ("kg", 30, (5,)),
+        ("kg", 25, (2.5,)),
+        ("kg", 22.5, (1.25,)),
+        ("kg", 21, (0.5,)),
         ("lb", 45, ()),
         ("lb", 135, (45,)),
+        ("lb", 115, (35,)),
+        ("lb", 95, (25,)),
+        ("lb", 65, (10,)),
+        ("lb", 55, (5,)),
         ("lb", 50, (2.5,)),
         ("lb", 47, None),
     ],
@@ -595,6 +606,35 @@ def test_the_kit_of_a_place_is_the_athletes_own_or_else_the_teams(programme, wee
     assert header.pieces("moon") is None
     assert [one.words for one in header.listed("hut")] == ["Box"]
     assert header.listed("moon") == ()
+
+
+def test_what_there_is_of_a_piece_in_the_teams_sets(programme, week):
+    settings = {
+        "spotline.yaml": "equipment: {bag: [{dumbbells: {up to: 10 kg}}, mat]}\nplaces: {hut: [bag, box]}\n"
+    }
+    header = programme(
+        week({"Gym": ["plank, sets: 1"]}, "athlete: {name: Bo, equipment: [bag]}"), settings
+    ).header
+    assert [[one.most for one in header.stocks(place)] for place in ("", "hut", "moon")] == [[10], [10], []]
+    alone = programme(
+        week({"Gym": ["plank, sets: 1"]}, "athlete: {name: Bo, equipment: [mat]}"), settings
+    ).header
+    assert alone.stock("dumbbell") is None
+
+
+@pytest.mark.parametrize(
+    ("where", "place", "pieces"),
+    [
+        ("", "", {"barbell"}),
+        ("where: hotel", "hotel", {"dumbbells"}),
+        ("where: {1-2: hotel}", "hotel", {"dumbbells"}),
+        ("where: {2: hotel}", "", {"barbell"}),
+    ],
+)
+def test_where_it_takes_place_throughout_says_what_there_is(programme, week, where, place, pieces):
+    head = f"athlete: {{name: Bo, equipment: [barbell], places: {{hotel: [dumbbells]}}}}\nweeks: 2\n{where}"
+    header = programme(week({"Gym": ["plank, sets: 1"]}, head)).header
+    assert (header.usual_place, header.equipment) == (place, pieces)
 
 
 def test_what_there_is_of_a_piece(programme, week):

@@ -4,15 +4,15 @@ from __future__ import annotations
 
 import pytest
 
-from spotline.lint.counting.session_time import seconds_around, session_time, until_next
+from spotline.lint.counting.session_time import seconds_around, session_time, set_time, until_next
 from spotline.lint.model.quantities import NOTHING, Range
 
 
 @pytest.fixture(scope="module")
 def visit(programme):
-    def run(*items, keys=""):
+    def run(*items, keys="", head=""):
         lines = "".join(f"      - {one}\n" for one in items)
-        text = f"programme: T\nsessions:\n  - session: A\n{keys}    exercises:\n{lines}"
+        text = f"programme: T\n{head}sessions:\n  - session: A\n{keys}    exercises:\n{lines}"
         return programme(text).weeks[0].visits[0]
 
     return run
@@ -35,6 +35,13 @@ SETS = MOVE % ("push-up", ", sets: %d")
         # every: as many rounds as there are, each as long as it says
         (f"{{circuit: {{every: 2 min, for: 12 min, exercises: [{UP}]}}}}", (720, 720), NONE, NONE),
         (f"{{circuit: {{every: 90 s, rounds: 4, exercises: [{UP}, {ROW}]}}}}", (360, 360), NONE, NONE),
+        (
+            f"{{circuit: {{every: 2 min, for: 12 min, exercises: [{MOVE % ('dip', ', warm-up sets: 2')}]}}}}",
+            (720, 720),
+            NONE,
+            (120, 300),
+        ),
+        (f"{{circuit: {{change every: 60 s, rounds: 3, exercises: [{UP}, {ROW}]}}}}", (360, 360), NONE, NONE),
         # a turn each: three rounds of two stations of 30 s, five times off, and the rest between rounds
         (f"{{circuit: {{rounds: 3, on: 30 s, exercises: [{UP}, {ROW}]}}}}", (180, 180), NONE, NONE),
         (
@@ -116,6 +123,37 @@ def test_what_a_whole_takes(visit, item, work, rest, around):
     assert parts(visit(item).time())[:3] == [work, rest, around]
 
 
+@pytest.mark.parametrize("fewer", ["push-up", "inverted row"])
+def test_a_circuit_goes_on_as_long_as_the_one_with_most_rounds(visit, fewer):
+    head = f"athletes: [{{athlete: {{name: Ida}}, adjust: [{{exercise: {fewer}, sets: 2}}]}}]\n"
+    held = visit(f"{{circuit: {{every: 90 s, rounds: 4, exercises: [{UP}, {ROW}]}}}}", head=head)
+    assert sorted(group.sets.high for group in held.own) == [2, 4]
+    assert parts(held.time()) == [(360, 360), NONE, NONE, NONE]
+
+
+@pytest.mark.parametrize(
+    ("line", "seconds"),
+    [
+        ("dip, sets: 3, reps: 5, tempo: 3-0-1-0", (20, 20)),
+        ("dip, sets: 3, reps: 5-8, tempo: 3-0-1-0", (20, 32)),
+        ("dip, sets: 3, reps: 12/10/8, tempo: 1-0-1-0", (16, 24)),
+        ("step-up, sets: 3, reps: 5, tempo: 3-0-1-0, side: each", (20, 20)),  # one side
+        ('"RDL 3-1-X-0", sets: 3, reps: 5', (25, 25)),  # 3 + 1 + 1 + 0
+        ('"RDL 3-1-X-0", sets: 3, reps: 5, tempo: 2-0-1-0', (15, 15)),
+        ('"RDL 3-1-X-0", sets: 3', None),
+        ('"front squat, 3 s pause", sets: 3, reps: 5', None),  # seconds, but no tempo
+        ("dip, sets: 3, reps: 5", None),
+        ("dip, sets: 3, reps: amrap, tempo: 3-0-1-0", None),
+        ("dip, sets: 3, tempo: 3-0-1-0", None),
+        ("dip, sets: 3", None),
+    ],
+)
+def test_how_long_one_set_takes_by_its_tempo(visit, line, seconds):
+    (group,) = visit(f"{{exercise: {line}}}").own
+    found = set_time(group.work, group.seconds_said)
+    assert (found and found.ends) == seconds
+
+
 @pytest.mark.parametrize(
     ("line", "work"),
     [
@@ -126,6 +164,7 @@ def test_what_a_whole_takes(visit, item, work, rest, around):
         ("farmer's carry, sets: 1, distance: 199 m", (199 / 1.5, 199 / 0.8)),
         ("farmer's carry, sets: 1, distance: 200 m", (200 / 8, 200 / 1.5)),  # that far nobody carries
         ("dip, sets: 2", (40, 90)),
+        ("dip, every: 2 min, sets: 3, reps: 5, tempo: 1-0-1-0", (30, 30)),
         ("dip, sets: 0-2, reps: 5, tempo: 1-0-1-0", (0, 20)),
         ("dip, sets: 1, reps: 2, tempo: X-0-X-0", (4, 4)),
     ],
@@ -217,6 +256,15 @@ def test_sets_that_cannot_be_read_take_no_time(reviewed, week):
     ).files
     time = one.ledger.weeks[0].visits[0].time()
     assert (time.work, time.rest) == (Range(20, 20), Range(30, 30))
+
+
+@pytest.mark.parametrize("more", ["", "every: 2 min, ", "rest: 30 s, "])
+def test_rounds_that_cannot_be_read_take_no_time(reviewed, more):
+    circuit = f"{{circuit: {{rounds: many, {more}exercises: [{UP}]}}}}"
+    (one,) = reviewed(f"programme: T\nsessions: [{{session: A, exercises: [{circuit}]}}]\n").files
+    held = one.ledger.weeks[0].visits[0]
+    assert [group.work.sets for group in held.own] == [None]
+    assert held.time().total == NOTHING
 
 
 def test_nothing_takes_no_time():
