@@ -9,7 +9,7 @@ import pytest
 from spotline.lint.body import catalogue
 from spotline.lint.body.restrictions import Spared
 from spotline.lint.counting.change import Change, slip_in, typed_for, weeks_of_lines
-from spotline.lint.counting.loading import PLATES, loading, plates
+from spotline.lint.counting.loading import PLATES, Loading, loading, plates
 from spotline.lint.counting.not_loaded import NotLoaded
 from spotline.lint.counting.team_resources import TeamResources
 from spotline.lint.counting.unknown import is_unknown, meant_by, slip_of
@@ -323,6 +323,10 @@ def test_who_lifts_the_body_alone_takes_help_in_kilograms(line):
         ("pull-up, sets: 3, load: bodyweight + 7 kg", ["7"], "kg", 1, None, False, False, True),
         ("back squat, sets: 3, load: 1 %", ["2"], "kg", 1, None, True, False, False),  # below the first step
         ("back squat, sets: 3, load: 1-2 %", ["2-4"], "kg", 1, None, True, False, False),
+        ("back squat, sets: 2, load: 1/61.3 %", ["2", "122.6"], "kg", 1, None, True, False, False),  # one set is
+        ("back squat, sets: 3, load: 0.63-0.88 %", ["1.3-1.8"], "kg", 1, None, True, False, False),  # 1.26, 1.76
+        ("pull-up, sets: 3, load: bodyweight", ["0"], "kg", 1, None, False, False, True),
+        ("pull-up, sets: 3, load: 80-85.5 %", ["0-5"], "kg", 1, None, True, False, True),  # 80 to 85.5 of 100 kg
     ],
 )  # fmt: skip
 def test_what_is_loaded(line, words, values, unit, pieces, step, rounded, estimated, added):
@@ -339,6 +343,7 @@ def test_what_is_loaded(line, words, values, unit, pieces, step, rounded, estima
         "back squat, sets: 3",
         "back squat, sets: 3, load: 8RM",
         "back squat, sets: 3, load: heavy",
+        "back squat, sets: 3, load: 90 % of 25RM",  # further than the curve goes
         "leg press, sets: 3, load: 80 %",
         "dumbbell row, sets: 3, load: 20 % of squat",  # nobody can say how hands share it
         "kettlebell swing, sets: 3, load: 20 % of squat",
@@ -347,6 +352,27 @@ def test_what_is_loaded(line, words, values, unit, pieces, step, rounded, estima
 )
 def test_what_comes_to_no_weight(line, words):
     assert loading(line(words), {}) is None
+
+
+def test_a_share_of_a_lift_of_the_body_alone_is_help_in_kilograms(line):
+    found = loading(line("chin-up, sets: 3, load: 90 % of pull-up", lifts="pull-up: bodyweight"), {})
+    assert found is not None
+    assert ([str(one) for one in found.values], found.unit, found.added) == (["-8"], "kg", True)
+
+
+@pytest.mark.parametrize(
+    "words", ["deadlift, sets: 3, load: 50 %", "front squat, sets: 3, load: 50 % of deadlift"]
+)
+@pytest.mark.parametrize(("reps", "estimated"), [(1, False), (2, True)])
+def test_a_best_of_more_than_one_repetition_is_an_estimate(line, words, reps, estimated):
+    found = loading(line(words, lifts=f"deadlift: {{load: 160 kg, reps: {reps}}}"), {})
+    assert found is not None
+    assert found.estimated is estimated
+
+
+def test_a_loading_is_what_is_said_of_it_alone():
+    one = Loading((Range(60, 60),), "kg", 1)
+    assert (one.added, one.rounded, one.step, one.estimated) == (False, False, None, False)
 
 
 @pytest.mark.parametrize(
