@@ -124,7 +124,11 @@ def session_time(
     time = SessionTime(NOTHING, NOTHING, around)
     items = _items(lines)
     for item in items:
-        time += _item_time(item) if _has_no_clock(item) else _by_clock(item)
+        paired = item[0][0].paired
+        if paired is None or paired.clock is None:
+            time += _item_time(item)
+        else:
+            time += _clock_time(item, paired.clock, paired.rest) or _capped(_item_time(item), paired.clock)
     return time + _between(items[:-1], change_over)
 
 
@@ -168,8 +172,6 @@ def _items(lines: Iterable[Line]) -> list[list[Line]]:
     items: list[list[Line]] = []
     open_pairing: Pairing | None = None
     for line in lines:
-        if not line[1]:
-            continue
         paired = line[0].paired
         if paired is not None and paired is open_pairing:
             items[-1].append(line)
@@ -179,23 +181,11 @@ def _items(lines: Iterable[Line]) -> list[list[Line]]:
     return items
 
 
-def _has_no_clock(item: list[Line]) -> bool:
-    paired = item[0][0].paired
-    return paired is None or paired.clock is None
+def _clock_time(item: list[Line], clock: Clock, rest: Range | None) -> SessionTime | None:
+    """The time of a circuit or complex whose clock says how long it takes; None where it does not.
 
-
-def _by_clock(item: list[Line]) -> SessionTime:
-    """The time of a circuit or complex with a clock: what that says, else what the work takes."""
-    paired = item[0][0].paired
-    return _clock_time(item) or _capped(_item_time(item), paired.clock if paired else None)
-
-
-def _clock_time(item: list[Line]) -> SessionTime | None:
-    """The time of a circuit or complex whose clock says how long it takes; None where it does not."""
-    paired = item[0][0].paired
-    clock = paired.clock if paired else None
-    if paired is None or clock is None or not clock.sets_pace:
-        return None
+    ``rest`` is that after each round.
+    """
     warm_up = sum(((line.warm_up_sets or NOTHING).by(WARM_UP_SET) for line, _ in item), NOTHING)
     if clock.lasts is not None:
         return SessionTime(clock.lasts, NOTHING, warm_up)
@@ -203,16 +193,18 @@ def _clock_time(item: list[Line]) -> SessionTime | None:
     rounds = max(sets, key=lambda one: one.high)
     if clock.every is not None:
         return SessionTime(rounds.by(clock.every), NOTHING, warm_up)
-    each = clock.turn or clock.on or NOTHING
+    each = clock.turn or clock.on
+    if each is None:
+        return None
     stations = sum(sets, NOTHING)
     off = _less(stations, 1).by(clock.off or NOTHING)
-    return SessionTime(stations.by(each), off + _less(rounds, 1).by(paired.rest or NOTHING), warm_up)
+    return SessionTime(stations.by(each), off + _less(rounds, 1).by(rest or NOTHING), warm_up)
 
 
-def _capped(time: SessionTime, clock: Clock | None) -> SessionTime:
+def _capped(time: SessionTime, clock: Clock) -> SessionTime:
     """The same time, no longer than its cap; where that cuts in, all before it is work."""
     spent = time.work + time.rest
-    if clock is None or clock.cap is None or spent.high <= clock.cap.high:
+    if clock.cap is None or spent.high <= clock.cap.high:
         return time
     return SessionTime(Range(min(spent.low, clock.cap.high), clock.cap.high), NOTHING, time.around)
 
