@@ -6,7 +6,7 @@ from collections.abc import Callable
 
 import pytest
 
-from spotline.lint.counting.change import Change, slip_in, typed_for
+from spotline.lint.counting.change import Change, is_a_digit_too_high, slip_in, typed_for, visits_of_lines
 from spotline.lint.counting.ledger import Ledger
 
 Build = Callable[..., Ledger]
@@ -64,6 +64,23 @@ def test_sets_and_repetitions(changed: Callable[..., Change]) -> None:
 def test_repetitions_of_few_sets_tell_nothing(changed: Callable[..., Change]) -> None:
     change = changed("back squat, sets: {1: 5, 2: 3}, reps: 6", "plank, sets: 5, hold: 30 s")
     assert (change.sets, change.repetitions) == (80, None)
+    half = changed("back squat, sets: 3, reps: {1: 6, 2: 3}", "plank, sets: 3, hold: 30 s")
+    assert half.repetitions is None  # half of the sets is not most of them
+    most = changed("back squat, sets: 4, reps: {1: 6, 2: 3}", "plank, sets: 3, hold: 30 s")
+    assert most.repetitions == 50
+
+
+def test_percentages_are_rounded_to_a_millionth(changed: Callable[..., Change]) -> None:
+    change = changed("back squat, sets: {1: 6, 2: 4}, reps: 6")
+    assert (change.sets, change.repetitions) == (66.666667, 66.666667)
+
+
+def test_all_sets_are_held_and_only_hard_ones_are_hard(changed: Callable[..., Change]) -> None:
+    change = changed(
+        "back squat, sets: {1: 4-5, 2: 2}, reps: 6, rir: 2", "back squat, sets: 2, reps: 6, rir: 6"
+    )
+    (squat,) = change.parts
+    assert (squat.held, squat.hard) == (6.5, 4.5)
 
 
 def test_what_is_not_stated_is_not_known(changed: Callable[..., Change]) -> None:
@@ -177,3 +194,49 @@ def test_slips_are_read_in_the_coachs_unit(
 ) -> None:
     ledger = programme(week({"Gym": [f"bench press, sets: 3, reps: 5, load: {loads}"]}, "weeks: 3"))
     assert slip_in(*(one.visits[0].own[0] for one in ledger.weeks)) == slip
+
+
+@pytest.mark.parametrize(
+    ("loads", "too_high"),
+    [
+        ((60, 75, 66), True),  # 65 lies between 60 and 66
+        ((60, 75, 65), True),
+        ((65, 75, 66), True),
+        ((60, 75, 64), False),  # neither 65 nor 74
+        ((66, 75, 70), False),
+        ((60, 70, 60), True),
+        ((60, 70, 70), False),  # it is no higher than the next
+        ((70, 85, 65), False),  # the loads fall
+        ((60, 72, 66), True),  # 62
+        ((90, 110, 100), True),  # 100, or 10 by the first digit
+        ((95, 105, 104), True),  # 104
+        ((95, 105, 103), False),  # a nought cannot be one less
+        ((60, 62.5, 61.5), True),
+    ],
+)
+def test_a_digit_too_high(
+    programme: Build, week: Text, loads: tuple[float, float, float], too_high: bool
+) -> None:
+    written = ", ".join(f"{number}: {load} kg" for number, load in enumerate(loads, 1))
+    ledger = programme(week({"Gym": [f"leg press, sets: 3, reps: 5, load: {{{written}}}"]}, "weeks: 3"))
+    assert is_a_digit_too_high(*(one.visits[0].own[0] for one in ledger.weeks)) is too_high
+
+
+def test_no_digit_is_too_high_where_loads_are_written_in_different_ways(programme: Build, week: Text) -> None:
+    loads = "{1: 60 kg, 2: 75 kg, 3: 66 %}"
+    ledger = programme(week({"Gym": [f"leg press, sets: 3, reps: 5, load: {loads}"]}, "weeks: 3"))
+    assert is_a_digit_too_high(*(one.visits[0].own[0] for one in ledger.weeks)) is False
+
+
+def test_a_line_from_visit_to_visit(programme: Build, week: Text) -> None:
+    """All visits of sessions of a name; those that hold the very same sets are one in a week."""
+    days = {
+        "monday Push": ["dip, sets: {1: 3, 2: 0}", "moon walk, sets: 2", "dip, sets: 1"],
+        "thursday Push": ["dip, sets: 9"],
+    }
+    lines = visits_of_lines(programme(week(days, "weeks: 2")).weeks)
+    held = [[(one.number, group.sets.high) for one, group in line] for line in lines]
+    assert held == [[(1, 3), (1, 9), (2, 9)], [(1, 2), (2, 2)], [(1, 1), (2, 1)]]
+    text = "programme: T\nweeks: 2\nsessions: [{session: A, day: [monday, friday], exercises: [{exercise: dip, sets: 3}]}]\n"
+    (twice,) = visits_of_lines(programme(text).weeks)
+    assert [one.number for one, _ in twice] == [1, 2]
