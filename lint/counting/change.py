@@ -194,10 +194,10 @@ def is_a_digit_too_high(before: SetGroup, entry: SetGroup, after: SetGroup) -> b
 
 def _numbers(*entries: SetGroup) -> list[float]:
     """The numbers of loads as they are written; none where they are not all written alike."""
-    written = [_as_written(one) for one in entries]
-    if None in written or len({one[1:] for one in written if one}) > 1:
+    written = [one for one in map(_as_written, entries) if one]
+    if len(written) < len(entries) or len({one[1:] for one in written}) > 1:
         return []
-    return [one[0] for one in written if one]
+    return [one[0] for one in written]
 
 
 def _as_written(entry: SetGroup) -> tuple[float, str, str, int, str] | None:

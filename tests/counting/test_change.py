@@ -70,6 +70,11 @@ def test_repetitions_of_few_sets_tell_nothing(changed: Callable[..., Change]) ->
     assert most.repetitions == 50
 
 
+@pytest.mark.parametrize("sets", ["{1: 6, 2: 2}", "{1: 2, 2: 6}"])
+def test_repetitions_must_be_told_in_both_weeks(changed: Callable[..., Change], sets: str) -> None:
+    assert changed(f"back squat, sets: {sets}, reps: 6", "plank, sets: 3, hold: 30 s").repetitions is None
+
+
 def test_percentages_are_rounded_to_a_millionth(changed: Callable[..., Change]) -> None:
     change = changed("back squat, sets: {1: 6, 2: 4}, reps: 6")
     assert (change.sets, change.repetitions) == (66.666667, 66.666667)
@@ -168,6 +173,8 @@ def test_a_lift_that_stays_is_no_change(changed: Callable[..., Change]) -> None:
         (26, 26, 70, None),
         (50, 1.5, 70, None),  # a point is no digit
         (10, 1, 100, 10),
+        (205, 120, 215, 210),  # of three digits
+        (200, 102, 215, None),  # 120 or 12 is too few
     ],
 )
 def test_what_a_number_may_be_a_slip_for(
@@ -187,6 +194,7 @@ def test_what_a_number_may_be_a_slip_for(
         ("{1: 62.5 kg, 2: 56-57 kg, 3: 67.5 kg}", None),
         ("{1: 62.5 kg, 2: heavy, 3: 67.5 kg}", None),
         ("{1: 30 kg, 2: 2 x 23 kg, 3: 34 kg}", None),
+        ("{1: 50 %, 2: 5RM, 3: 55 %}", None),  # no percentage with a nought too few
     ],
 )
 def test_slips_are_read_in_the_coachs_unit(
@@ -194,6 +202,11 @@ def test_slips_are_read_in_the_coachs_unit(
 ) -> None:
     ledger = programme(week({"Gym": [f"bench press, sets: 3, reps: 5, load: {loads}"]}, "weeks: 3"))
     assert slip_in(*(one.visits[0].own[0] for one in ledger.weeks)) == slip
+
+
+def test_without_a_load_nothing_is_a_slip(programme: Build, week: Text) -> None:
+    lines = ["bench press, sets: 3, load: 60 kg", "bench press, sets: 3", "bench press, sets: 3, load: 70 kg"]
+    assert slip_in(*programme(week({"Gym": lines})).weeks[0].visits[0].own) is None
 
 
 @pytest.mark.parametrize(
@@ -240,3 +253,20 @@ def test_a_line_from_visit_to_visit(programme: Build, week: Text) -> None:
     text = "programme: T\nweeks: 2\nsessions: [{session: A, day: [monday, friday], exercises: [{exercise: dip, sets: 3}]}]\n"
     (twice,) = visits_of_lines(programme(text).weeks)
     assert [one.number for one, _ in twice] == [1, 2]
+
+
+def test_a_line_is_known_by_its_exercise_or_else_by_its_name(programme: Build) -> None:
+    lines = (("dip", "Moon Walk", "plank"), ("sun dance", "Dips", "moon walk"))
+    blocks = "".join(
+        f"  - {{name: B{number}, weeks: 1, sessions: [{{session: A, exercises: ["
+        + ", ".join(f"{{exercise: {name}, sets: {number}}}" for name in names)
+        + "]}]}\n"
+        for number, names in enumerate(lines, 1)
+    )
+    held = visits_of_lines(programme(f"programme: P\nblocks:\n{blocks}").weeks)
+    assert [[group.name for _, group in line] for line in held] == [
+        ["dip", "Dips"],
+        ["Moon Walk", "moon walk"],
+        ["plank"],
+        ["sun dance"],
+    ]

@@ -439,6 +439,10 @@ LIMITS = {"volume": 40, "load": 10, "reserve": 2}
         ("sets: {1: 10, 2: 8}, reps: 5, rir: {1: 1, 2: 2}", True),
         ("sets: {1: 10, 2: 12}, reps: 5, load: {1: 100 kg, 2: 90 kg}", True),  # more sets take nothing off
         ("sets: {1: 10, 2: 6}, reps: 5, load: {1: 100 kg, 2: 120 kg}", True),
+        ("sets: 2, reps: {1: 50/50, 2: 32/31}, load: 20 kg", False),  # 37 %
+        ("sets: {1: 10, 2: 6}, load: 100 kg", True),  # repetitions are left open
+        ("sets: {1: 10, 2: 8}, reps: 5", False),  # half of it, and nothing is known of load and effort
+        ("sets: {1: 0, 2: 8}, reps: 5", False),
         ("sets: 5, reps: 5", False),
     ],
 )
@@ -453,6 +457,7 @@ def test_parts_of_a_change(changed):
         "dip, sets: {1: 0, 2: 6}, reps: 4",
     )
     squat, others = change.parts
+    assert change.parts is change.parts  # they are put together once
     assert (squat.hard, squat.sets, squat.repetitions, squat.load, squat.reserve) == (4, 50, 50, 80, 2)
     assert (others.hard, others.sets, others.repetitions) == (0, 200, 100)
     assert (others.load, others.reserve, others.alike, squat.alike) == (None, None, False, True)

@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from spotline.lint.body import catalogue
-from spotline.lint.counting.suggestions import Suits, substitutes, suggest
+from spotline.lint.counting.suggestions import Suggestion, Suits, substitutes, suggest
 from spotline.lint.counting.unfit import unfit
 
 
@@ -137,6 +137,26 @@ def test_of_what_does_not_suit_two_reasons_are_told_once_each(header):
 )
 def test_whether_any_that_comes_first_loads_what_is_spared(header, athlete, names, spared):
     assert suggest(header(athlete), lambda one: one.name in names).is_spared is spared
+
+
+@pytest.mark.parametrize(
+    ("names", "first", "then"),
+    [
+        (("leg press", "leg extension"), "step-up", ("step-up", "leg press")),  # two, no more
+        (("leg press", "leg extension"), "leg extension", ("leg extension", "leg press")),
+        ((), "step-up", ("step-up",)),
+    ],
+)
+def test_a_certain_exercise_may_be_put_first(names, first, then):
+    found = Suggestion(names, ("dip needs a dip bar",), is_spared=True).with_first(first)
+    assert (found.names, found.obstacles, found.is_spared) == (then, ("dip needs a dip bar",), True)
+    assert not Suggestion(names, ()).with_first(first).is_spared
+
+
+def test_what_was_suggested_once_is_kept_for_each_kind(header):
+    ida = header("level: advanced")
+    assert suggest(ida, flexes) is suggest(ida, flexes)
+    assert suggest(ida, flexes) is not suggest(ida, flexes, ("plyometric",))
 
 
 # What stands in for an exercise
