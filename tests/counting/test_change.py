@@ -125,6 +125,11 @@ def test_reserve(changed: Callable[..., Change]) -> None:
     assert change.reserve == 1.5
 
 
+@pytest.mark.parametrize("rpe", ["{1: 3, 2: 8}", "{1: 8, 2: 3}"])
+def test_reserve_must_be_told_in_both_weeks(changed: Callable[..., Change], rpe: str) -> None:
+    assert changed(f"back squat, sets: 3, rpe: {rpe}").reserve is None  # the scale counts none at RPE 3
+
+
 def test_lifts_by_exercise(programme: Build, week: Text) -> None:
     lines = ["back squat, sets: 3", "Back squats, sets: 1", "moon walk, sets: 2", "plank, sets: {1: 0}"]
     lifts = programme(week({"Gym": lines})).lifts()
@@ -174,6 +179,7 @@ def test_a_lift_that_stays_is_no_change(changed: Callable[..., Change]) -> None:
         (50, 1.5, 70, None),  # a point is no digit
         (10, 1, 100, 10),
         (205, 120, 215, 210),  # of three digits
+        (60, 26.5, 65, 62.5),
         (200, 102, 215, None),  # 120 or 12 is too few
     ],
 )

@@ -252,6 +252,8 @@ def test_events_in_order_and_without_appointments(programme, week):
     head = f"starts: 2026-01-05\nweeks: 3\nevents: [{events}]"
     ledger = programme(week({"Gym": [PLANK]}, head))
     assert [(day, one.name) for day, one in ledger.events()] == [(2, "meet"), (16, "match")]
+    undated = programme(week({"Gym": [PLANK]}, f"weeks: 3\nevents: [{events}]"))
+    assert undated.events() == []  # nobody knows on which of its days they fall
 
 
 # Weeks that are alike, and what is judged with one

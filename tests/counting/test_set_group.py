@@ -8,7 +8,8 @@ import pytest
 
 from spotline.lint.counting.ledger import Ledger
 from spotline.lint.counting.set_group import SetGroup
-from spotline.lint.model.quantities import Range
+from spotline.lint.model.quantities import NOTHING, Range
+from spotline.lint.project.results import Review
 
 Build = Callable[..., Ledger]
 
@@ -230,3 +231,13 @@ def test_a_name_that_says_seconds_is_kept_for_the_time_of_its_sets(entry: Callab
     assert held.named is not None
     assert entry("back squat, sets: 3, reps: 3").seconds_said is None
     assert entry("moon walk, sets: 3, reps: 3").seconds_said is None
+
+
+def test_without_sets_there_are_none_and_nothing_is_sure(
+    reviewed: Callable[..., Review], week: Callable[..., str]
+) -> None:
+    (one,) = reviewed(week({"Gym": ["back squat, reps: 5", "back squat, sets: 0, reps: 5"]})).files
+    assert one.ledger is not None
+    unsaid, none = one.ledger.weeks[0].visits[0].own
+    assert (unsaid.sets, unsaid.reps, unsaid.is_done, unsaid.sure) == (NOTHING, NOTHING, False, False)
+    assert (none.sets, none.is_done, none.sure) == (NOTHING, False, True)
