@@ -163,3 +163,29 @@ def test_a_line_that_serves_both_sides_gives_and_takes_nothing(programme, week):
     assert evened(hip, knee, 0.5) is None
     assert evened(knee, NO_SETS, 2) is None
     assert evened(NO_SETS, knee, 2) is None
+
+
+def test_a_line_of_one_set_gives_nothing_on_however_many_days(programme):
+    text = (
+        "programme: T\nsessions:\n"
+        "  - {session: A, day: [monday, wednesday, friday], exercises: [{exercise: leg extension, sets: 1}]}\n"
+        "  - {session: B, exercises: [{exercise: leg press, sets: 2}, {exercise: seated leg curl, sets: 1}]}\n"
+    )
+    tally = programme(text).weeks[0]
+    move = evened(tally.for_actions(["knee extension"]), tally.for_actions(["knee flexion"]), 2)
+    assert move is not None  # 3 + 2 to 1, then 4 to 2
+    assert move.words() == "in B, move 1 set from leg press to seated leg curl"
+
+
+def test_sets_move_to_a_line_that_serves_the_other_side_alone(programme, week):
+    lines = [EXTENSION.format(9), "back squat, sets: 5", "Romanian deadlift, sets: 2"]
+    tally = programme(week({"A": lines})).weeks[0]
+    move = evened(tally.for_actions(["knee extension"]), tally.for_actions(["hip extension"]), 1.5)
+    assert move is not None  # 14 to 7, then 12 to 9; the squat serves both
+    assert move.words() == "in A, move 2 sets from leg extension to Romanian deadlift"
+
+
+def test_a_line_without_sets_in_the_week_is_no_line_to_change(chest):
+    count = chest({"A": [FLY.format(5), "cable fly, sets: {1: 0}"]})
+    assert words(fewer(count, 4)) == "in A, cut dumbbell fly to 4 sets"
+    assert words(further(count, 6), "raise") == "in A, raise dumbbell fly to 6 sets"

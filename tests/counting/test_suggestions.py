@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from spotline.lint.body import catalogue
-from spotline.lint.counting.suggestions import Suggestion, Suits, substitutes, suggest
+from spotline.lint.counting.suggestions import Suggestion, Suits, _akin, substitutes, suggest
 from spotline.lint.counting.unfit import unfit
 
 
@@ -106,6 +106,16 @@ def test_a_rare_exercise_is_named_only_where_nothing_more_common_suits(header):
     assert suggest(ida, lambda one: one.name == "kneeling leg curl").names == ("kneeling leg curl",)
 
 
+def test_a_usual_exercise_is_named_beside_a_common_one(header):
+    names = ("leg press", "single-leg leg press")  # a staple, and one that is usual
+    assert suggest(header(), lambda one: one.name in names).names == names
+
+
+def test_what_is_spared_is_worked_out_once(header):
+    ida = header(KNEE)
+    assert Suits(ida).protected is Suits(ida).protected
+
+
 def test_nothing_fast_is_suggested_unless_it_is_asked_for(header):
     ida = header("level: advanced")
     assert suggest(ida, lambda one: one.name == "box jump").names == ()
@@ -144,6 +154,7 @@ def test_whether_any_that_comes_first_loads_what_is_spared(header, athlete, name
     [
         (("leg press", "leg extension"), "step-up", ("step-up", "leg press")),  # two, no more
         (("leg press", "leg extension"), "leg extension", ("leg extension", "leg press")),
+        (("leg press", "leg extension"), "leg press", ("leg press", "leg extension")),
         ((), "step-up", ("step-up",)),
     ],
 )
@@ -178,6 +189,40 @@ def test_what_shares_a_joint_action_stands_in_where_nothing_does_the_same(header
     actions = set(lift("leg press").actions)
     assert all(actions.intersection(lift(name).actions) for name in names)
     assert all(lift(name).kind == "dynamic" for name in names)
+
+
+@pytest.mark.parametrize(
+    ("exercise", "others", "names"),
+    [
+        # a joint action and a muscle of it
+        ("bench press", ("overhead press", "cable pushdown", "dumbbell fly"), ["dumbbell fly"]),
+        ("seated leg curl", ("Romanian deadlift", "lying leg curl"), ["lying leg curl"]),
+        # one of the two: the hamstrings, and hip extension
+        ("seated leg curl", ("calf raise", "Romanian deadlift"), ["Romanian deadlift"]),
+        ("back squat", ("glute-ham raise", "calf raise"), ["glute-ham raise"]),
+        # what it helps to train: the triceps and the front shoulder, the staple before the usual one
+        ("bench press", ("front raise", "cable pushdown"), ["cable pushdown", "front raise"]),
+        # nothing: thrown, the same, for other muscles, held
+        ("bench press", ("medicine ball chest pass", "bench press", "calf raise", "plank"), []),
+    ],
+)
+def test_the_nearest_of_what_is_left_stands_in(exercise, others, names):
+    others = [lift(name) for name in others]
+    assert _akin(lift(exercise), others, lambda other: True, 2) == names
+    assert _akin(lift(exercise), others, lambda other: True, 1) == names[:1]
+    assert _akin(lift(exercise), others, lambda other: False, 2) == []
+
+
+def test_what_is_akin_stands_in_only_where_nothing_does_the_same_work(header, monkeypatch):
+    ida = header("level: advanced")
+    same = substitutes(ida, lift("bench press"))
+    monkeypatch.setattr("spotline.lint.body.equipment.alternatives", lambda *_: [])
+    akin = substitutes(ida, lift("bench press"))
+    assert akin
+    assert akin != same
+    assert akin == _akin(
+        lift("bench press"), ida.known.by_rank(), lambda one: not Suits(ida).obstacle(one), 2
+    )
 
 
 def test_the_place_and_what_is_always_there_decide(header):
