@@ -18,6 +18,7 @@ from spotline.lint.counting.effort import (
     at_rm,
     each_set,
     numbers_of,
+    reserve_of,
     rpe_of,
     unknown,
     written,
@@ -250,6 +251,20 @@ def test_effort_is_worked_out_once(entry: Callable[..., SetGroup]) -> None:
 )
 def test_the_rpe_to_write(reserve: Range, rpe: Range | None) -> None:
     assert rpe_of(reserve) == rpe
+
+
+@pytest.mark.parametrize(
+    ("rpe", "reserve"),
+    [
+        (None, None),
+        (Range(4, 4.9), None),
+        (Range(4, 5), Range(4, 6)),  # from where the scale counts
+        (Range(9, 11), Range(0, 1)),  # to where it ends
+        (Range(10.5, 11), Range(0, 0)),
+    ],
+)
+def test_the_reserve_at_the_ends_of_the_scale(rpe: Range | None, reserve: Range | None) -> None:
+    assert reserve_of(rpe) == reserve
 
 
 # What holds of every set

@@ -67,6 +67,11 @@ def test_the_equipment_of_a_place(header):
     assert Suits(ida).obstacle(lift("back squat")) == ""
     assert Suits(ida, at="hotel").obstacle(lift("back squat")) != ""
     assert Suits(ida, at="hotel").obstacle(lift("goblet squat")) == ""
+    away = header(
+        "level: advanced, equipment: [barbell, rack], places: {hotel: [dumbbells]}", head="where: hotel"
+    )
+    assert Suits(away).obstacle(lift("back squat")) != ""  # he trains there throughout
+    assert Suits(away).obstacle(lift("goblet squat")) == ""
 
 
 def test_pieces_that_nobody_needs_to_list(header):
