@@ -97,6 +97,8 @@ def test_lines_stand_in_the_order_of_the_file(one_week):
         "cable fly",
     ]
     assert not week.sets("chest").from_one_line()
+    two = one_week(["cable fly, sets: 1", "dip, sets: 1"]).sets("chest")
+    assert not two.from_one_line()
 
 
 def test_days_and_occasions_of_a_count(one_week):
