@@ -250,6 +250,34 @@ def test_two_complexes_count_each(complexes):
     assert week.how_often(lambda group: True) == 1
 
 
+def test_totals_with_a_complex_on_one_day_are_those_of_all_days(programme):
+    days = "".join(
+        f"  - {{session: {day}, day: {day}, exercises: [{lines}]}}\n"
+        for day, lines in (
+            ("monday", COMPLEX % ("Romanian deadlift", "bent-over row")),
+            ("thursday", "{exercise: lat pulldown, sets: 2-5}, {exercise: dip, sets: 1-3}"),
+            ("friday", "{exercise: bent-over row, sets: 1-2}, {exercise: leg press, sets: 3, rir: 8}"),
+        )
+    )
+    (week,) = programme(f"programme: T\nsessions:\n{days}").weeks
+    totals = week.totals(True)
+    # biceps: 4 indirect in the row of the complex, 2-5 in the pulldown, 1-2 in the row
+    assert totals["biceps"] == [0, 0, 7, 11]
+    assert totals["chest"] == [1, 3, 0, 0]  # of the second day alone
+    assert totals["hamstrings"] == [4, 4, 0, 0]  # of the first day alone
+    assert "quadriceps" not in totals  # the leg press is easy
+    assert week.totals(False)["quadriceps"] == [3, 3, 0, 0]
+
+
+def test_of_easy_work_beside_a_complex_no_set_is_hard(complexes):
+    week = complexes(
+        COMPLEX % ("front squat", "back squat"), "{exercise: leg press, sets: 2, reps: 9, rir: 8}"
+    )
+    assert span(week.sets("quadriceps")) == (4, 4)
+    assert span(week.sets("quadriceps", hard=False)) == (6, 6)
+    assert week.totals(True)["quadriceps"] == [4, 4, 0, 0]
+
+
 def test_where_nothing_is_a_complex_all_groups_stay(one_week):
     groups = one_week(["plank, sets: 1", "dip, sets: 1"]).visits[0].own
     assert once_each(groups) is groups
@@ -401,6 +429,10 @@ def test_what_a_line_that_cannot_be_counted_leaves_open(
         ("{own choice: trunk, minutes: 10}", (), ("calves",), False),
         ("{own choice: arms, minutes: 10}", (), ("biceps", "calves"), True),
         ("{exercise: plank, sets: 3}", (), ("abdominals",), False),
+        ("{own choice: what you like, minutes: 10, trains: [biceps]}", (), ("arms",), True),
+        ("{own choice: trunk, minutes: 10, trains: [biceps]}", (), ("abdominals",), False),  # by what it says
+        ("{own choice: hip hinge, minutes: 10}", ("squat", "hip hinge"), (), True),
+        ("{own choice: hip hinge, minutes: 10}", ("squat",), (), False),
     ],
 )
 def test_an_own_choice_leaves_open_what_it_is_for(complexes, item, actions, areas, open_):

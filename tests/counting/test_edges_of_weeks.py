@@ -70,6 +70,15 @@ def blocks(programme):
         ("maintain: [legs]", "hamstrings", True, False, False),
         ("maintain: [hamstrings]", "legs", True, False, True),
         ("maintain: [chest]", "hamstrings", True, False, True),
+        # of what nobody knows no part is named or left alone
+        ("", "no such area", True, False, True),
+        ("not trained: [legs]", "no such area", True, False, True),
+        ("focus: [legs]", "no such area", False, False, False),
+        ("focus: [no such area, legs]", "hamstrings", True, True, True),
+        # a sport says what for: a part must be named, or the goal written
+        ("athlete: {name: A, sport: judo}", "hamstrings", True, False, False),
+        ("athlete: {name: A, sport: judo}\npriority: [hamstrings]", "hamstrings", True, True, True),
+        ("athlete: {name: A, sport: judo}\ngoal: hypertrophy", "hamstrings", True, False, True),
     ],
 )
 def test_what_is_meant_named_and_built(weeks, head, area, means, names, builds):
@@ -130,6 +139,12 @@ def test_without_a_start_or_a_date_nobody_knows(weeks):
         "starts: 2026-01-05\nweeks: 3\nevents: [{date: 2026-01-12, event: a}, {date: 2026-03-30, event: b}]"
     )
     assert [one.is_peak for one in weeks(head)] == [True, True, False]
+
+
+def test_to_an_event_whose_date_is_unread_nothing_leads_up(reviewed, week):
+    head = "starts: 2026-01-05\nweeks: 2\nevents: [{date: soon, event: a}, {date: 2026-01-05, event: b}]"
+    (one,) = reviewed(week({"Gym": [PLANK]}, head)).files
+    assert [one.is_peak for one in one.ledger.weeks] == [True, False]
 
 
 def test_tapers_and_tests_are_peaks_unless_nothing_else_is_left(blocks):
@@ -193,6 +208,11 @@ def test_a_full_turn(programme, several, days, weeks, turns):
         assert turn.a_week(6) == 6 / len(turn.weeks)
         many = len(turn.weeks)
         assert turn.words == (f" in the {many} weeks of a turn" if many > 1 else "")
+
+
+def test_a_turn_of_one_week_is_that_week(weeks):
+    for one in weeks("weeks: 2"):
+        assert one.turn().tally is one
 
 
 def test_a_turn_counts_from_the_first_week_of_its_block(programme):
@@ -371,6 +391,16 @@ def test_hours_of_a_session_come_before_those_of_its_rotation(programme):
         ("B", 4, 6.5),
     ]
     assert [one.session.name for one in second.visits] == ["C", "D", "A"]  # it runs on
+
+
+def test_nothing_takes_turns_in_a_week_without_such_a_session(programme):
+    head = "programme: T\nweeks: 2\nrotation: [monday]\nsessions:\n"
+    first, second = (
+        "  - {session: A, in weeks: 1, exercises: [{exercise: plank, sets: 1}]}\n",
+        "  - {session: B, day: friday, exercises: [{exercise: plank, sets: 1}]}\n",
+    )
+    held = [[one.session.name for one in week.visits] for week in programme(head + first + second).weeks]
+    assert held == [["A", "B"], ["B"]]
 
 
 @pytest.mark.parametrize(
