@@ -40,8 +40,8 @@ def totals_of(groups: Iterable[tuple[SetGroup, Mapping[str, float]]]) -> Totals:
 
 
 def together(several: list[Totals]) -> Totals:
-    """The sums of totals."""
-    first, *others = several or [{}]
+    """The sums of totals, of one at the least."""
+    first, *others = several
     sums = {area: list(total) for area, total in first.items()}
     for totals in others:
         for area, (low, high, helping_low, helping_high) in totals.items():

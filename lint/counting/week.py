@@ -138,13 +138,11 @@ class Week(Tally):
         programme leaves alone on purpose is meant by nobody.
         """
         terms, left_alone = self.block.focus or self.programme.focus, self.programme.not_trained
-        if not terms and not left_alone:
-            return not self.is_peak
-        wanted = set(catalogue.area(area) or ())
-        if left_alone and wanted and wanted <= muscles_of(left_alone):
+        if left_alone and (muscles := catalogue.area(area)) and muscles_of(left_alone).issuperset(muscles):
             return False
         if not terms:
             return not self.is_peak
+        wanted = set(catalogue.area(area) or ())
         return any(wanted.intersection(catalogue.area(term.words) or ()) for term in terms)
 
     def names(self, area: str) -> bool:
@@ -226,7 +224,7 @@ def mark_peaks(weeks: Sequence[Week]) -> None:
     """
     for week in weeks:
         week.is_peak = week.phase in PEAKS or _leads_up_to_event(week)
-    if weeks and not any(week.is_typical() and not week.is_peak for week in weeks):
+    if not any(week.is_typical() and not week.is_peak for week in weeks):
         for week in weeks:
             week.is_peak = False
             week.first_back = week.first_back and len(weeks) > 1

@@ -5,6 +5,7 @@ from __future__ import annotations
 import pytest
 
 from spotline.lint.body import catalogue
+from spotline.lint.counting import credits
 from spotline.lint.counting.counts import Count, counted_lines
 from spotline.lint.counting.credits import (
     DIRECT,
@@ -12,6 +13,8 @@ from spotline.lint.counting.credits import (
     TOTAL,
     as_counted,
     credit,
+    credits_of,
+    group_credits_of,
     once_each,
     trains,
 )
@@ -192,6 +195,15 @@ def test_what_one_set_counts(name, area, weight):
     assert credit(lift(name), area) == weight
 
 
+def test_the_groups_of_a_muscle_are_laid_out_once(monkeypatch):
+    for table in ("_CREDITS", "_GROUP_CREDITS", "_GROUPS_OF"):
+        monkeypatch.setattr(credits, table, {})
+    assert credit(lift("bench press"), "chest") == 1.0
+    laid_out = {muscle: [*groups] for muscle, groups in credits._GROUPS_OF.items()}
+    assert credit(lift("barbell curl"), "biceps") == 1.0
+    assert laid_out == credits._GROUPS_OF
+
+
 @pytest.mark.parametrize(
     ("actions", "areas", "said"),
     [
@@ -254,17 +266,18 @@ def test_totals_with_a_complex_on_one_day_are_those_of_all_days(programme):
     days = "".join(
         f"  - {{session: {day}, day: {day}, exercises: [{lines}]}}\n"
         for day, lines in (
-            ("monday", COMPLEX % ("Romanian deadlift", "bent-over row")),
+            ("monday", COMPLEX % ("bent-over row", "barbell curl")),
             ("thursday", "{exercise: lat pulldown, sets: 2-5}, {exercise: dip, sets: 1-3}"),
-            ("friday", "{exercise: bent-over row, sets: 1-2}, {exercise: leg press, sets: 3, rir: 8}"),
+            ("friday", "{exercise: barbell curl, sets: 1-2}, {exercise: leg press, sets: 3, rir: 8}"),
         )
     )
     (week,) = programme(f"programme: T\nsessions:\n{days}").weeks
     totals = week.totals(True)
-    # biceps: 4 indirect in the row of the complex, 2-5 in the pulldown, 1-2 in the row
-    assert totals["biceps"] == [0, 0, 7, 11]
+    # direct 4 in the complex, once a set, and 1-2 in the curl; indirect 2-5 in the pulldown
+    assert totals["biceps"] == [5, 6, 2, 5]
     assert totals["chest"] == [1, 3, 0, 0]  # of the second day alone
-    assert totals["hamstrings"] == [4, 4, 0, 0]  # of the first day alone
+    assert totals["lats"] == [6, 9, 0, 0]  # 4 in the row, 2-5 in the pulldown
+    assert totals["lower back"] == [0, 0, 4, 4]  # of the first day alone: it helps in the row
     assert "quadriceps" not in totals  # the leg press is easy
     assert week.totals(False)["quadriceps"] == [3, 3, 0, 0]
 
@@ -356,6 +369,8 @@ def test_what_was_counted_once_is_kept(one_week):
     assert week.entries() is week.entries()
     assert week.lifts() is week.lifts()
     assert week.by_day() is week.by_day()
+    assert credits_of(lift("cable fly")) is credits_of(lift("cable fly"))
+    assert group_credits_of(lift("cable fly")) is group_credits_of(lift("cable fly"))
 
 
 def test_totals_keep_direct_and_indirect_sets_apart(one_week):
@@ -433,6 +448,9 @@ def test_what_a_line_that_cannot_be_counted_leaves_open(
         ("{own choice: trunk, minutes: 10, trains: [biceps]}", (), ("abdominals",), False),  # by what it says
         ("{own choice: hip hinge, minutes: 10}", ("squat", "hip hinge"), (), True),
         ("{own choice: hip hinge, minutes: 10}", ("squat",), (), False),
+        ("{intervals: squat, rounds: 4, on: 60 s, off: 60 s}", ("squat",), (), False),
+        ("{own choice: x, minutes: 10, trains: [hip hinge, biceps]}", ("hip hinge",), (), True),
+        ("{own choice: trunk, minutes: 10}", (), ("no such area",), False),
     ],
 )
 def test_an_own_choice_leaves_open_what_it_is_for(complexes, item, actions, areas, open_):
