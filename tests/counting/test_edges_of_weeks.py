@@ -383,14 +383,18 @@ def test_a_repeated_week_is_the_same_object(programme, week):
 def test_hours_of_a_session_come_before_those_of_its_rotation(programme):
     head = "programme: T\nweeks: 2\nrotation: [monday 18:00, thursday 06:30]\nsessions:\n"
     sessions = "".join(SESSION.format(name=name, sets=1) for name in "ABC")
-    fixed = "  - {session: D, day: tuesday, exercises: [{exercise: plank, sets: 1}]}\n"
+    fixed = "".join(
+        f"  - {{session: {name}, day: {day}, exercises: [{{exercise: plank, sets: 1}}]}}\n"
+        for name, day in (("D", "tuesday"), ("E", "monday"))
+    )
     first, second = programme(head + sessions + fixed).weeks
     assert [(one.session.name, one.day, one.hour) for one in first.visits] == [
+        ("E", 1, None),  # it takes no turn: the hour of that Monday is not its own
         ("A", 1, 18),
         ("D", 2, None),
         ("B", 4, 6.5),
     ]
-    assert [one.session.name for one in second.visits] == ["C", "D", "A"]  # it runs on
+    assert [one.session.name for one in second.visits] == ["E", "C", "D", "A"]  # it runs on
 
 
 def test_nothing_takes_turns_in_a_week_without_such_a_session(programme):
@@ -419,6 +423,12 @@ def test_an_athlete_leaves_out_sessions(programme, change, names):
     assert [[one.session.name for one in week.visits] for week in programme(text).weeks] == names
 
 
+def test_an_exercise_left_out_leaves_its_session(reviewed):
+    head = "programme: T\nathletes: [{athlete: {name: Ida}, adjust: [{exercise: dip, load: x 0.9, leave out: true}]}]\n"
+    (one,) = reviewed(head + "sessions:\n" + SESSION.format(name="A", sets=1)).files
+    assert [visit.session.name for visit in one.ledger.weeks[0].visits] == ["A"]
+
+
 @pytest.mark.parametrize(
     ("line", "known"),
     [
@@ -430,6 +440,13 @@ def test_an_athlete_leaves_out_sessions(programme, change, names):
 def test_a_row_without_repetitions_is_work_on_a_machine(programme, week, line, known):
     (group,) = programme(week({"Gym": [line]})).weeks[0].visits[0].own
     assert (group.exercise is not None) is known
+
+
+def test_an_own_choice_is_no_lift_whatever_its_name(programme):
+    line = "{own choice: back squat, minutes: 10}"
+    (week,) = programme(f"programme: T\nsessions: [{{session: A, exercises: [{line}]}}]\n").weeks
+    (group,) = week.visits[0].own
+    assert (group.exercise, group.sets.high, group.reps) == (None, 0, None)
 
 
 def test_a_value_that_cannot_be_meant_counts_nowhere(reviewed, week):
