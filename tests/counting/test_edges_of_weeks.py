@@ -8,6 +8,7 @@ import pytest
 
 from spotline.lint.counting.ledger import Ledger, Lifter
 from spotline.lint.counting.week import muscles_of
+from spotline.lint.model.quantities import Range
 
 PLANK = "plank, sets: 2"
 
@@ -395,6 +396,14 @@ def test_hours_of_a_session_come_before_those_of_its_rotation(programme):
         ("B", 4, 6.5),
     ]
     assert [one.session.name for one in second.visits] == ["E", "C", "D", "A"]  # it runs on
+
+
+def test_a_visit_lasts_as_long_as_is_written_for_its_week(programme):
+    head = "programme: T\nweeks: 2\nsessions:\n"
+    lines = "exercises: [{exercise: plank, sets: 1}]"
+    text = f"{head}  - {{session: A, minutes: {{1: 60, 2: 45-50}}, {lines}}}\n  - {{session: B, {lines}}}\n"
+    held = [[visit.minutes for visit in week.visits] for week in programme(text).weeks]
+    assert held == [[Range(60, 60), None], [Range(45, 50), None]]
 
 
 def test_nothing_takes_turns_in_a_week_without_such_a_session(programme):
