@@ -321,6 +321,20 @@ def test_a_test_may_narrow_what_brings_sets(one_week):
     week = one_week(["bench press, sets: 1, reps: 5", "plank, sets: 1"])
     assert week.brings("chest", test=lambda group: group.slot == "heavy")
     assert not week.brings("chest", test=lambda group: group.slot == "light")
+    assert week.brings("triceps", test=lambda group: True)  # it helps in the press
+    assert not week.brings("triceps", DIRECT, lambda group: True)
+
+
+def test_an_unknown_exercise_brings_nothing(one_week):
+    week = one_week(["moon walk, sets: 3", "bench press, sets: 1"])
+    assert week.brings("chest")
+    assert not week.brings("calves")
+
+
+def test_of_two_sides_neither_adds_to_the_other(one_week):
+    week = one_week([f"leg extension, sets: 3, side: {side}" for side in ("left", "right")])
+    assert week.groups_from(3) == ["quadriceps"]
+    assert week.groups_from(3.5) == []
 
 
 @pytest.mark.parametrize("side", ["", ", side: left"])

@@ -458,6 +458,12 @@ def test_an_own_choice_is_no_lift_whatever_its_name(programme):
     assert (group.exercise, group.sets.high, group.reps) == (None, 0, None)
 
 
+def test_where_nobody_looks_at_values_all_sets_count(programme, week):
+    read = programme(week({"Gym": [PLANK]})).programme
+    (group,) = Ledger(read, date(2026, 1, 5)).visits[0].own
+    assert (group.meant, group.slips, group.sets.high) == (True, None, 2)
+
+
 def test_a_value_that_cannot_be_meant_counts_nowhere(reviewed, week):
     (one,) = reviewed(week({"Gym": ["back squat, sets: 50, reps: 10", PLANK]})).files
     squat, plank = one.ledger.weeks[0].visits[0].own
