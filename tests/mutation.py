@@ -78,9 +78,6 @@ FEW = 5
 EVERY_RULE = "read_at_work"
 """A fixture that runs all rules over all their programmes: too slow to be worked out for each mutant."""
 
-ROWS = "test_told"
-"""The module of tests that holds what rules say."""
-
 TESTS = ("rules", "counting", "mending/test_remedies.py")
 
 
@@ -305,7 +302,7 @@ class Check:
     def may_notice(self, item: pytest.Item, names: set[str], mutant: Mutant) -> bool:
         """Whether a test that names these rules is about what a mutant changes."""
         if mutant.module.name in COUNTED:
-            return item.path.parent.name == "counting" or item.path.stem == ROWS
+            return item.path.parent.name == "counting"
         if not names:
             return item.path.parent.name == "rules"
         return not names.isdisjoint(self.book.users[mutant.place])
