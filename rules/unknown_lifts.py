@@ -18,12 +18,13 @@ if TYPE_CHECKING:
 
 
 def spared_where_done(ledger: Ledger, name: str, spared: list[Restriction]) -> list[Restriction]:
-    """The restrictions that hold in a week in which an exercise of this name is done; none if it is agreed.
+    """The restrictions that hold in a week in which an exercise of this name is done.
 
-    An alternative or a swap stands in no week of its own: for it all restrictions count.
+    None of whoever agreed to it by this name: nobody looked at it for the restrictions of others. An
+    alternative or a swap stands in no week of its own: for it all restrictions count.
     """
-    if any(fold(name) in map(fold, one.may_stay) for one in spared):
-        return []
+    agreed_by = {one.adviser for one in spared if fold(name) in map(fold, one.may_stay)}
+    spared = [one for one in spared if one.adviser not in agreed_by]
     if all(not (one.in_weeks or one.begins or one.ends) for one in spared):
         return spared
     done = {
