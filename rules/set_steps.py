@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from ..lint.counting.counts import counted_lines
+from ..lint.counting.credits import once_each
 from ..lint.engine.limits import COUNTING, Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, found
@@ -166,7 +167,10 @@ def _most_of_all(weeks: Sequence[Week], group: str, kind: str) -> float:
 
 def _all_told(week: Week) -> float:
     """The hard sets of a week, light ones aside, all muscles together."""
-    return week.sets_where(lambda entry: not is_light(entry), hard=True).middle
+    sets = [
+        one.sets for visit in week.visits for one in once_each(visit.own) if one.hard and not is_light(one)
+    ]
+    return sum([one.middle for one in sets])
 
 
 def _grown(week: Week, back: Sequence[Week], limits: Limits) -> list[Growth]:
