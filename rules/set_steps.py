@@ -165,6 +165,15 @@ def _most_of_all(weeks: Sequence[Week], group: str, kind: str) -> float:
     return max(week.sets(group, kind, hard=False).middle for week in weeks)
 
 
+def _most_by_these(weeks: Sequence[Week], growth: Growth, kind: str) -> float:
+    """The most sets, easy ones among them, that the exercises of a growth brought in one of some weeks."""
+    lifts = {part.entry.exercise for part in growth.count.parts}
+    return max(
+        week.sets(growth.group, kind, hard=False).where(lambda entry: entry.exercise in lifts).middle
+        for week in weeks
+    )
+
+
 def _all_told(week: Week) -> float:
     """The hard sets of a week, light ones aside, all muscles together."""
     sets = [
@@ -188,6 +197,8 @@ def _grown(week: Week, back: Sequence[Week], limits: Limits) -> list[Growth]:
             continue
         if week.sets(group, kind, hard=False).middle - _most_of_all(back, group, kind) <= most:
             continue  # the sets were there before, only easier
+        if growth.count.middle - _most_by_these(back, growth, kind) <= most:
+            continue  # so were those of the lifts that count now
         if not any(other.could_hold(areas=(group,)) for other in back):
             found.append(growth)
     return found
