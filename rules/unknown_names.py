@@ -42,7 +42,7 @@ if TYPE_CHECKING:
     " if it did nothing.",
     sources=(),
     asks=True,
-    follows=("sets-not-read",),
+    follows=("sets-not-read", "our-name-unclear"),
 )
 def exercise_unknown(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """An exercise, an alternative or a swap that is not known.
@@ -51,7 +51,7 @@ def exercise_unknown(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     exercises that it may mean. A warning where it is surely a slip of a known name, or where something is to
     be spared, unless all of its words are those of exercises that do not load it; else a note. For a muscle,
     as in `triceps`, it offers exercises, and to leave the choice free; for a rest, how a rest is written.
-    Silent on throws, whose sets count for no muscle, where nothing is spared. One finding for each name, with
+    Silent on throws, whose sets count for no muscle, and on tests, where nothing is spared. One finding for each name, with
     all its lines.
 
     Flags:
@@ -114,6 +114,8 @@ def exercise_unknown(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
 def _exercises_named(ledger: Ledger) -> Iterator[tuple[Term, str]]:
     """Every exercise that the programme names, with where: in lines, as alternatives, as swaps."""
     for line in ledger.programme.prescriptions():
+        if line.test and not ledger.header.spared():
+            continue  # a test of something of its own is no lift
         for term in (*line.names(), *line.alternates):
             yield term, line.session.name
     for adjustment in ledger.member.adjustments if ledger.member else ():

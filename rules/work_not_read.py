@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from ..lint.body.names import fold
 from ..lint.counting.counts import counted_lines
 from ..lint.counting.unknown import is_unknown
 from ..lint.engine.limits import Option
@@ -21,6 +22,7 @@ if TYPE_CHECKING:
     from ..lint.counting.set_group import SetGroup
     from ..lint.engine.limits import Limits
     from ..lint.findings.finding import DraftFinding
+    from ..lint.text.places import Place
     from .offers import Offer
 
 
@@ -161,7 +163,14 @@ def our_name_unclear(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
             fault.counted,
             change=did_you_mean(fault.near) or fault.change,
             where="our names",
+            line=_first_named(ledger, name.words),
             related=() if fault.first is None else (Related(given[fault.first][0].place, "here"),),
             edits=tuple(Edit(at.place, other, f"write {other}", certain=False) for other in fault.near)
             or dropping(name.place),
         )
+
+
+def _first_named(ledger: Ledger, name: str) -> Place | None:
+    """The first place at which a line is called by a name; None where no line is."""
+    terms = (term for line in ledger.programme.prescriptions() for term in line.names())
+    return next((term.place for term in terms if fold(term.words) == fold(name)), None)

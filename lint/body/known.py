@@ -126,8 +126,13 @@ class Known:
 
             if len(self._meant) >= MOST_SUGGESTED:
                 self._meant.clear()
-            self._meant[name] = may_mean(name, self.exercise, self.own_bags())
+            self._meant[name] = may_mean(self._taught(name), self.exercise, self.own_bags())
         return self._meant[name]
+
+    def _taught(self, name: str) -> str:
+        """The words that a given name stands for, which say more than the name; any other name itself."""
+        same = (words for given, words in self.names.items() if fold(given) == fold(name))
+        return next(same, name)
 
     def nearest(self, name: str, most: int = 3, level: str = "") -> list[str]:
         """The names of these suggestions."""

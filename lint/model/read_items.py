@@ -33,7 +33,7 @@ def read_lines(
         reader.given = session.block.given
         return reader
 
-    for reader, member, paired, rounds, shared in _members(at, open_line):
+    for reader, member, paired, rounds, shared in _members(at, open_line, session.block.one_lift):
         if not isinstance(member.node, Mapping):
             continue
         parts, written = None, member.node.entries
@@ -81,10 +81,12 @@ def _in_parts(
             yield part
 
 
-def _members(at: LocatedNode, open_line: Callable[[], LineReader]) -> Iterator[Member]:
-    """The lines of an item."""
+def _members(
+    at: LocatedNode, open_line: Callable[[], LineReader], one_lift: frozenset[str]
+) -> Iterator[Member]:
+    """The lines of an item; see `Block.one_lift`."""
     written = at.keys()
-    if "exercise" in written and _WHOLES.isdisjoint(written) and not _joins_lifts(at):
+    if "exercise" in written and _WHOLES.isdisjoint(written) and not _joins_lifts(at, one_lift):
         yield open_line(), at, None, None, None
         return
     superset, circuit = at.get("superset"), at.get("circuit")
@@ -99,7 +101,7 @@ def _members(at: LocatedNode, open_line: Callable[[], LineReader]) -> Iterator[M
     ):
         paired, rounds = pairing("circuit", circuit, open_line()), circuit.get("rounds")
         yield from ((open_line(), one, paired, rounds, None) for one in items_of(circuit.get("exercises")))
-    elif superset is circuit is None and not _OTHER_WORK & written and not _joins_lifts(at):
+    elif superset is circuit is None and not _OTHER_WORK & written and not _joins_lifts(at, one_lift):
         yield open_line(), at, None, None, None
     else:
         from .read_other_work import read_other_work
@@ -113,13 +115,13 @@ def _is_plain(at: LocatedNode) -> bool:
     return "in weeks" not in at and (rest is None or not isinstance(rest.node, Mapping))
 
 
-def _joins_lifts(at: LocatedNode) -> bool:
+def _joins_lifts(at: LocatedNode, one_lift: frozenset[str]) -> bool:
     """Whether a line is a complex in one: ``clean + front squat + jerk``, 1+1+1.
 
-    ``clean + jerk``, 1+1, is one lift: the clean and jerk.
+    ``clean + jerk``, 1+1, is one lift: the clean and jerk. So is a name that the coach gives to one.
     """
     name = at.get("exercise")
-    if name is None or " + " not in name.words or "work" in at:
+    if name is None or " + " not in name.words or "work" in at or name.words in one_lift:
         return False
     lifts, reps = name.words.lower().split(" + "), text_of(at.get("reps")).split("+")
     if len(lifts) != len(reps):

@@ -240,7 +240,8 @@ class _ProgrammeReader(Reader):
             from .everything import given_weeks
 
             block.given = given_weeks(block, self.everything_at, own)
-        depends_on = ("session", block.weeks, self.start_weekday, *block.given.items())
+        block.one_lift = frozenset([name.words for name, _ in programme.our_names if " + " in name.words])
+        depends_on = ("session", block.weeks, self.start_weekday, block.one_lift, *block.given.items())
         sessions = tuple(
             self.cached(item, depends_on, lambda at: self.session(at, block))
             for item in visits

@@ -353,7 +353,7 @@ class Block:
 
     ``rotation`` are its days, ``hours`` their times of day. ``deload`` says that all of it is to recover,
     ``deload_weeks`` which weeks of it, from 1, are, each with the place that says so. ``given`` are its weeks
-    for which `everything` gives a value, by key.
+    for which `everything` gives a value, by key; ``one_lift`` are names with a plus that stand for one lift.
     Its sessions are asked of the programme: whoever holds a session sees its block, not its neighbours.
     """
 
@@ -369,6 +369,7 @@ class Block:
         "hours",
         "name",
         "note",
+        "one_lift",
         "phase",
         "place",
         "rotation",
@@ -386,6 +387,7 @@ class Block:
         self.rotation: tuple[int, ...] = ()
         self.hours: dict[int, float] = {}
         self.given: dict[str, frozenset[int]] = {}
+        self.one_lift: frozenset[str] = frozenset()
         self.activities: tuple[Activity, ...] = ()
         self.focus: tuple[Term, ...] = ()
         self.note = ""
