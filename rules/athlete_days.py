@@ -35,7 +35,8 @@ def days_more_than_athlete(week: Week, ledger: Ledger, limits: Limits) -> Iterat
     Counts the days of a week that hold a session, one without a day for a day; wants no more of them than the
     athlete's `days`, and none on a weekday that is not among those where weekdays are listed. Activities are
     left alone, and so is the day of an event. So is the weekday of sessions that stand only in weeks with an
-    event, while other weeks have none, and a day to which a session is moved in a few of its weeks.
+    event or a day of tests, while other weeks have none, and a day to which a session is moved in a few of
+    its weeks.
 
     Flags:
         programme: Four days
@@ -157,9 +158,10 @@ def _is_for_few_weeks(session: Session, week: Week) -> bool:
 
 
 def _moved_for_an_event(ledger: Ledger, of_events: set[int]) -> set[Session]:
-    """The sessions that stand in weeks with an event only, where other weeks have none."""
+    """The sessions that stand in weeks with an event or a day of tests only, where other weeks have none."""
     held: dict[bool, set[Session]] = {True: set(), False: set()}
     for week in ledger.weeks:
         has_one = not of_events.isdisjoint(_day_number(week, day) for day in range(1, DAYS_A_WEEK + 1))
+        has_one = has_one or any(visit.session.test for visit in week.visits)
         held[has_one].update(visit.session for visit in week.visits)
     return held[True] - held[False] if held[False] else set()

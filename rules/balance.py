@@ -12,6 +12,7 @@ from ..lint.findings.finding import Amount, found
 from ..lint.model.naming import line_name
 from ..lint.wording.words import counted_noun, first_of, listed, says, sets_of
 from .before_events import MEETS
+from .beside import keeps_up_away
 from .offers import adding, offering, raising, writing
 from .shared import add, capital, serves, session_named, session_of, suggested
 
@@ -92,8 +93,9 @@ def antagonist_imbalance(week: Week, ledger: Ledger, limits: Limits) -> Iterator
     thigh is left alone, and other pairs are a note outside 1:3 to 3:1; but none is in preparation for a meet,
     by the athlete's sport or by an event: there the lifts decide. Both the hard sets and all sets must say
     so, and of blocks of one week all together. Silent where a side is empty: other rules say what is missing;
-    in season, below 3 sets between the sides, in a week with fewer sessions than others of its block, and
-    where a priority is trained by the stronger side more than by the other: more of it is meant.
+    in season, for up to 6 weeks away from home, below 3 sets between the sides, in a week with fewer sessions
+    than others of its block, and where a priority is trained by the stronger side more than by the other:
+    more of it is meant.
 
     Flags:
         programme: Legs
@@ -141,6 +143,7 @@ def _judged(week: Week, ledger: Ledger, pair: Pair, limits: Limits) -> Iterator[
     if (
         week.phase == "in-season"
         or has_days_off(week, ledger)
+        or keeps_up_away(ledger)
         or more.middle - less.middle < limits.number("fewest apart")
     ):
         return

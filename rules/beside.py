@@ -64,3 +64,25 @@ def in_the_sport(ledger: Ledger) -> set[str]:
     names = [ledger.athlete.sport if ledger.athlete else "", ledger.programme.name]
     names += [activity.name for week in ledger.weeks for activity in week.activities]
     return {one for words, several in IN_THE_SPORT.items() if says(words, *names) for one in several}
+
+
+ON_THE_ROAD = (
+    "hotel", "hotels", "travel", "travelling", "holiday", "holidays", "on the road", "camping", "trip",
+    "touring", "tour", "at sea", "on board", "aboard", "deployed", "deployment", "expedition", "cabin",
+)  # fmt: skip
+"""Words for programmes that are done away from home with little equipment (common practice, no source)."""
+
+
+def is_on_the_road(ledger: Ledger) -> bool:
+    """Whether a programme is for weeks away from home."""
+    programme, athlete = ledger.programme, ledger.athlete
+    return says(ON_THE_ROAD, programme.name, programme.note, athlete.note if athlete else "")
+
+
+WEEKS_AWAY = 6
+"""Weeks away from home for which keeping up what can be done will do (common practice, no source)."""
+
+
+def keeps_up_away(ledger: Ledger) -> bool:
+    """Whether a programme is for so few weeks away from home that nothing is built in them."""
+    return len(ledger.weeks) <= WEEKS_AWAY and is_on_the_road(ledger)

@@ -50,7 +50,8 @@ def straight_knee_calf_missing(week: Week, ledger: Ledger, limits: Limits) -> It
 
     Looks at typical weeks that hold hard sets of calf raises, where size is the goal, none is written, or the
     calves are named; wants at least one set in the block that trains the gastrocnemius, be it as a helper or
-    in jumps. A warning where focus or priorities name the calves, else a note.
+    in jumps; in any block where nobody names the calves. A warning where focus or priorities name them, else
+    a note.
 
     Flags:
         programme: Calves
@@ -79,6 +80,8 @@ def straight_knee_calf_missing(week: Week, ledger: Ledger, limits: Limits) -> It
         return
     named = [*(week.block.focus or week.programme.focus), *week.programme.priority]
     in_sight = any(catalogue.is_group(term.words) and "gastrocnemius" in muscles_of([term]) for term in named)
+    if not in_sight and ledger.brings("gastrocnemius"):
+        return  # another block holds it: lifts change from block to block
     standing = suggested(week.programme, _straight_calf)
     yield found(
         where_to_add(raises),

@@ -9,7 +9,7 @@ from ..lint.engine.limits import Condition
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, found
 from ..lint.wording.words import listed, says, sets_of
-from .beside import in_the_sport
+from .beside import in_the_sport, is_on_the_road
 from .leg_coverage import is_in_focus
 from .offers import adding_each
 from .shared import (
@@ -73,8 +73,8 @@ def pull_or_push_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator
     the shoulder will do for a vertical push. Silent in a return, in season, and where the athlete spares
     something of the upper body; on a direction that nothing serves which the athlete's equipment and
     restrictions allow, that a throw serves, or the athlete's sport (swimming, rowing, climbing), or that a
-    note rules out (no bar, nothing overhead), on vertical ones of a programme for hotels and travel, and on
-    horizontal pulls where somebody rows on a machine.
+    note rules out (no bar, nothing overhead), on vertical ones of a programme for weeks away from home, and
+    on horizontal pulls where somebody rows on a machine.
 
     Flags:
         programme: Upper
@@ -194,9 +194,6 @@ RULED_OUT = {
 }  # fmt: skip
 """What notes say where a direction is left out on purpose."""
 
-ON_THE_ROAD = ("hotel", "hotels", "travel", "travelling", "holiday", "on the road", "camping", "trip")
-
-
 OLDER = 65
 """Years from which health guidelines speak of older adults."""
 
@@ -211,7 +208,7 @@ def is_vertical_asked(missing: Iterable[str], ledger: Ledger) -> bool:
 def can_be_had(direction: str, week: Week, ledger: Ledger) -> bool:
     """Whether no note rules a direction out, and something serves it that the athlete has and may do."""
     programme, header = ledger.programme, ledger.header
-    if direction.startswith("vertical") and says(ON_THE_ROAD, programme.name, programme.note):
+    if direction.startswith("vertical") and is_on_the_road(ledger):
         return False
     athlete = ledger.athlete.note if ledger.athlete else ""
     sessions = [visit.session.note for visit in week.visits]

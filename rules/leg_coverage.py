@@ -8,6 +8,7 @@ from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, found
 from ..lint.model.naming import line_name
 from ..lint.wording.words import listed, says, sets_of
+from .beside import keeps_up_away
 from .fallen_out import fallen_out, held_in, put_back
 from .offers import adding
 from .shared import (
@@ -54,9 +55,10 @@ def knee_flexion_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator
     that follow one another together. Speaks where two lines train the legs, or the focus means them; where
     strength, power, endurance or health is the goal only if focus or priorities name the hamstrings; without
     a goal where some of the leg work has 8 repetitions or more. A warning where size is written as the goal,
-    else a note. Silent in season, and where a note says that it is left out. A missing hinge of the same
-    lines is listed with it. Silent where no goal is written for the young, for a sport, a return or an event,
-    and where the athlete is to spare what usually trains it: then the gap is meant.
+    else a note. Silent in season, for up to 6 weeks away from home, and where a note says that it is left
+    out. A missing hinge of the same lines is listed with it. Silent where no goal is written for the young,
+    for a sport, a return or an event, and where the athlete is to spare what usually trains it: then the gap
+    is meant.
 
     Flags:
         programme: Legs
@@ -133,8 +135,9 @@ def hip_hinge_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator[Dr
     A warning where the goal is size, else a note. Four or more weeks of a block with exercises of
     their own are judged by themselves, blocks of one week that follow one another together. Speaks where two
     lines train the legs, or the focus means them; where power, endurance or health is the goal only if focus
-    or priorities name the hamstrings. Curls alone are no training of the legs. Silent in season, and where a
-    note says that hinges are left out, and where the athlete is to spare usual ones: then the gap is meant.
+    or priorities name the hamstrings. Curls alone are no training of the legs. Silent in season, for up to 6
+    weeks away from home, where a note says that hinges are left out, and where the athlete is to spare usual
+    ones: then the gap is meant.
 
     Flags:
         programme: Legs
@@ -312,7 +315,9 @@ def _legs_lack(week: Week, ledger: Ledger, action: str, goals: Collection[str] =
         return False
     if action == "knee flexion" and not week.programme.goal and _is_heavy(legs):
         return False
-    return is_in_focus(week) or not block.for_actions(LEG_WORK, hard=True).from_one_line()
+    if is_in_focus(week):
+        return True
+    return not keeps_up_away(ledger) and not block.for_actions(LEG_WORK, hard=True).from_one_line()
 
 
 def asks_for_hamstrings(week: Week, goals: Collection[str]) -> bool:

@@ -55,7 +55,8 @@ def frequency_low(week: Week, limits: Limits) -> Iterator[DraftFinding]:
     Counts the days of typical weeks on which hard sets train a muscle among the priorities, helping sets
     included, or a lift among them or a close variant of it; sessions without a day count for a day each.
     Wants two in some week of the block, one in season. A priority that is not trained at all is for
-    other rules to say. Silent for deadlifts, once a week by custom, and for muscles that an activity loads.
+    other rules to say. Silent for deadlifts, once a week by custom, for lifts beside activities on 3 days or
+    more, and for muscles that an activity loads.
 
     Flags:
         programme: Strength
@@ -118,10 +119,19 @@ def needs_days(week: Week) -> bool:
 def is_once_a_week(week: Week, term: Term, limits: Limits) -> bool:
     """Whether a priority is trained once a week by custom, or on further days by an activity."""
     lift = week.programme.known.exercise(term.words)
-    if lift is not None and says(limits.names("once a week"), lift.name):
+    if lift is not None and (says(limits.names("once a week"), lift.name) or _is_beside_a_sport(week)):
         return True
     loaded = [area for activity in week.activities for area, grade in activity.loads if grade != "low"]
     return not muscles_of([term]).isdisjoint(muscles_of(loaded))
+
+
+DAYS_OF_SPORT = 3
+"""Days of activities a week beside which a lift may be trained once (common practice, no source)."""
+
+
+def _is_beside_a_sport(week: Week) -> bool:
+    days = {day for activity in week.activities for day in activity.days_in(week.in_block)}
+    return len(days) >= DAYS_OF_SPORT
 
 
 ANOTHER_DAY = "Agree on another day with the athlete and write it under `days`, or waive this."

@@ -42,7 +42,8 @@ def read_two_ways(entry: SetGroup, limits: Limits) -> Iterator[DraftFinding]:
     +10 kg on what is not lifted with the body (more than last time, or added to body weight); a hold
     on a jump or throw without repetitions (held, or gone on with by the clock); a load in two figures that
     are more than one plate apart, as 80 % (150 kg) where the best on file is 200 kg; and, as a note, one
-    weight for two dumbbells (each, or both together). Wants what is meant, and offers each as an edit.
+    weight for two dumbbells (each, or both together), unless there is none of half the weight. Wants what is
+    meant, and offers each as an edit.
 
     Flags:
         programme: Legs
@@ -185,10 +186,20 @@ def _pair_of_dumbbells(entry: SetGroup, exercise: Exercise) -> DraftFinding | No
         or entry.work.side
     ):
         return None
+    if load.span is not None and _is_none_of(load.span.low / 2, entry):
+        return None  # so it is the weight of each
     words = load.words
     half = re.sub("[0-9]+(?:[.][0-9]+)?", lambda one: plain(float(one[0]) / 2), words)
     meanings = {f"2 x {words}": f"{words} in each hand", f"2 x {half}": f"{words} in both hands together"}
     return _asked(entry, entry.work.places["load"], meanings, note=True)
+
+
+def _is_none_of(kilograms: float, entry: SetGroup) -> bool:
+    """Whether the list of equipment says which dumbbells there are, and none has this weight."""
+    if entry.prescription.session.held_at is not None:
+        return False
+    stock = entry.programme.stock("dumbbell", entry.programme.usual_place)
+    return stock is not None and bool(stock.nearest(kilograms))
 
 
 def _asked(entry: SetGroup, place: Place, meanings: dict[str, str], *, note: bool = False) -> DraftFinding:

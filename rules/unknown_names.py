@@ -51,8 +51,8 @@ def exercise_unknown(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     exercises that it may mean. A warning where it is surely a slip of a known name, or where something is to
     be spared, unless all of its words are those of exercises that do not load it; else a note. For a muscle,
     as in `triceps`, it offers exercises, and to leave the choice free; for a rest, how a rest is written.
-    Silent on throws, whose sets count for no muscle, and on tests, where nothing is spared. One finding for each name, with
-    all its lines.
+    Silent on throws, whose sets count for no muscle, and on tests, where nothing is spared. One finding for
+    each name, with all its lines.
 
     Flags:
         programme: Legs

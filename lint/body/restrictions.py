@@ -106,7 +106,8 @@ class Spared:
     def clears(self, exercise: Exercise) -> bool:
         """Whether an exercise is surely none of it, so that it may be offered in the place of one that is."""
         bounded = self.bounds or self.unknown or any(len(trait) > 2 for trait in self.traits)
-        return not bounded and not loads(exercise, tuple(map(_widened, self.traits)))
+        raised = ARM_RAISED if any(trait[0] in OF_THE_ARM for trait in self.traits) else ()
+        return not bounded and not loads(exercise, (*map(_widened, self.traits), *raised))
 
     def forbids(self, exercise: Exercise, said: Arc | None = None) -> bool:
         """Whether an exercise is what is to be spared, and none that was agreed.
@@ -122,8 +123,11 @@ class Spared:
 
 CLEAR = 20.0
 """Degrees by which what is offered stays clear of a limit: lifters differ by less."""
-UP_TO = ("knee bent past", "pushed past", "arm raised past")
+OF_THE_ARM = ("pushed past", "arm raised past")
+UP_TO = ("knee bent past", *OF_THE_ARM)
 """Kinds of traits that are a limit in degrees."""
+ARM_RAISED: tuple[Trait, ...] = (("action", "shoulder flexion"), ("action", "shoulder abduction"))
+"""What raises the arm: where that has a limit, a raise that may end short of it is none to offer."""
 
 
 def _widened(trait: Trait) -> Trait:
