@@ -116,8 +116,13 @@ def _given_a_set(ledger: Ledger, lift: Exercise) -> Offer:
 
 
 def main_lifts(ledger: Ledger) -> dict[Exercise, tuple[str, Place]]:
-    """Lifts that a programme for strength is about, as the coach wrote them: priorities, and those loaded in
-    percent of a best lift on file. Work done for speed is none of them: it is never hard.
+    """Lifts that a programme for strength is about. Work done for speed is none of them: it is never hard."""
+    return {lift: named for lift, named in lifts_in_sight(ledger).items() if lift.kind not in NO_LIFTS}
+
+
+def lifts_in_sight(ledger: Ledger) -> dict[Exercise, tuple[str, Place]]:
+    """Lifts that a programme is about, as the coach wrote them: priorities, and those loaded in percent of a
+    best lift on file.
     """
     named = [
         (ledger.known.exercise(term.words), term.words, term.place)
@@ -131,7 +136,7 @@ def main_lifts(ledger: Ledger) -> dict[Exercise, tuple[str, Place]]:
     ]
     lifts: dict[Exercise, tuple[str, Place]] = {}
     for lift, words, place in named:
-        if lift is not None and lift.kind not in NO_LIFTS:
+        if lift is not None:
             lifts.setdefault(lift, (words, place))
     return lifts
 

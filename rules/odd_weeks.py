@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+
 from ..lint.counting.change import slip_in, weeks_of_lines
 from ..lint.engine.limits import COUNTING, Condition
 from ..lint.engine.registry import rule
@@ -14,7 +16,7 @@ from .set_steps import BACK, MOST, SHARE, TINY, grown_in
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Iterator
+    from collections.abc import Iterable, Iterator
 
     from ..lint.counting.ledger import Ledger
     from ..lint.counting.set_group import SetGroup
@@ -66,8 +68,8 @@ def week_out_of_line(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     between once two digits change places or a nought is added. A dip counts where it is the only one of the
     week, this is no easier one otherwise, and the week before does not stand out itself. A load that leaves
     upwards, and sets that rise by more than a week should, are for load-step-large and sets-step-large to
-    say, a load that can hardly be meant for
-    number-implausible. Silent where a note says that the week is meant.
+    say, a load that can hardly be meant for number-implausible. Silent where a note says that the week is
+    meant, stands with it alone or speaks of it by its number.
 
     Flags:
         programme: Squat
@@ -104,13 +106,29 @@ def week_out_of_line(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
                     by_week.setdefault((alike[0].week.number, direction), []).append(alike[0])
     for (number, direction), odd in by_week.items():
         week = ledger.weeks[number - 1]
-        if says(limits.names("on purpose"), *(note for one in odd for note in one.notes())):
+        notes = [note for one in odd for note in one.notes()]
+        spoken_of = says_week(number, notes) or any(one.has_own_note for one in odd)
+        if spoken_of or says(limits.names("on purpose"), *notes):
             continue
         if direction == "down" and not _is_a_slip(odd, limits):
             continue
         if direction == "up" and grown_in(ledger, week, limits):
             continue
         yield _out_of_line(odd, number)
+
+
+WEEK = (
+    "weeks", "week", "wks", "wk", "w", "woche", "wo", "kw", "semana", "semanas", "semaine", "semaines", "sem",
+    "settimana", "sett", "s", "uke", "uge", "vecka", "v", "viikko", "vko", "tydzień", "tydz", "týden", "t",
+    "hét", "hafta", "nädal", "savaitė", "nedelja", "tjedan",
+)  # fmt: skip
+"""What coaches call a week before its number."""
+
+
+def says_week(number: int, notes: Iterable[str]) -> bool:
+    """Whether a note speaks of a week by its number: ``S4 light``."""
+    called = rf"(?i)(?<![^\W_])(?:{'|'.join(WEEK)})[. ]{{0,2}}0?{number}(?![0-9])"
+    return any(re.search(called, note) for note in notes)
 
 
 class _Odd:
@@ -136,6 +154,15 @@ class _Odd:
     def notes(self) -> tuple[str, ...]:
         line = self.entry.prescription
         return line.note, line.session.note, line.session.block.note
+
+    @property
+    def has_own_note(self) -> bool:
+        """Whether a note stands with its weeks alone, and not with those around them."""
+        line = self.entry.prescription
+        return bool(line.note) and line.note not in (
+            self.before.prescription.note,
+            self.after.prescription.note,
+        )
 
     @property
     def place(self) -> Place:

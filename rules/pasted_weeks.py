@@ -46,7 +46,8 @@ def week_pasted(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     second, in load, repetitions or sets; or where the first begins after a deload, and the line rises from
     week to week everywhere else. A value that is written for both weeks at once is meant. Points also
     at a single week in which a line repeats sets, repetitions and load of an earlier week, with a lower load
-    and more repetitions than before and after it, where without that week the load never falls.
+    and more repetitions than before and after it, where without that week the load never falls; and at a
+    week behind a deload that is an earlier one in all lines, where the next goes on above all before.
 
     Flags:
         programme: Squat
@@ -72,8 +73,9 @@ def week_pasted(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """
     weeks = tuple(week for week in ledger.weeks if week.is_typical())
     lines: list[Line] = ledger.recall(weeks_of_lines, weeks)
-    yield from _fallen_back(lines)
     doses = [_doses(week) for week in weeks]
+    has_gaps = len(weeks) < len(ledger.weeks)
+    yield from _fallen_back(lines, _written_before(weeks, doses) if has_gaps else {})
     alike = [at for at in range(1, len(weeks)) if doses[at] == doses[at - 1]]
     if len(alike) != 1:
         return
@@ -98,11 +100,17 @@ def week_pasted(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     )
 
 
-def _fallen_back(lines: list[Line]) -> Iterator[DraftFinding]:
+def _written_before(weeks: tuple[Week, ...], doses: list[list[tuple[object, ...]]]) -> dict[int, int]:
+    """The numbers of weeks that hold in all lines what an earlier week held, each with that one's."""
+    first = {week.number: weeks[doses.index(dose)].number for week, dose in zip(weeks, doses, strict=True)}
+    return {number: earlier for number, earlier in first.items() if earlier < number}
+
+
+def _fallen_back(lines: list[Line], alike: dict[int, int]) -> Iterator[DraftFinding]:
     """One finding on the week in which lines hold what they held in an earlier one."""
     by_week: dict[int, list[tuple[Line, int, int]]] = {}
     for line in lines:
-        for at, like in _repeats(line):
+        for at, like in (*_repeats(line), *_begins_again(line, alike)):
             by_week.setdefault(line[at][0].number, []).append((line, at, like))
     if len(by_week) != 1:
         return  # twice is a pattern: somebody means it
@@ -143,6 +151,27 @@ def _repeats(line: Line) -> Iterator[tuple[int, int]]:
         in_a_row = line[at + 1][0].number - line[at - 1][0].number == 2  # behind a deload one begins lower
         if rises and lighter and longer and in_a_row and like is not None:
             yield at, like
+
+
+FAR = 1.5
+"""How many times its largest step before a line rises out of a week that was pasted (common practice)."""
+
+
+def _begins_again(line: Line, alike: dict[int, int]) -> Iterator[tuple[int, int]]:
+    """Where a line begins again behind a deload at what it held, to go on above all that it held; and where
+    it held that. Whoever means to begin anew climbs anew.
+    """
+    numbers = [week.number for week, _ in line]
+    loads = _known(value_of(entry, "load", entry) for _, entry in line)
+    reps = _known(repetitions_of(entry) for _, entry in line)
+    for at in range(2, len(line) - 1) if loads and reps and alike else ():
+        earlier = alike.get(numbers[at])
+        before, steps = loads[:at], [now - was for was, now in pairwise(loads[:at])]
+        behind_a_deload = numbers[at - 1] < numbers[at] - 1 == numbers[at + 1] - 2
+        goes_on = loads[at + 1] > max(before) and reps[at + 1] == reps[at]
+        leaps = min(steps) >= 0 and loads[at + 1] - loads[at] > FAR * max(steps) > 0
+        if earlier in numbers[:at] and behind_a_deload and goes_on and leaps:
+            yield at, numbers.index(earlier)
 
 
 def _known(values: Iterable[float | None]) -> list[float]:

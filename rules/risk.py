@@ -185,22 +185,22 @@ def lift_beyond_level(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     an earlier one, or named as an alternative. A best lift on file shows that the athlete knows the lift.
 
     Flags:
-        programme: Hamstrings
+        programme: Legs
         athlete: {name: Ida, level: novice}
         sessions:
           - session: Lower
             exercises:
               - {exercise: seated leg curl, sets: 2, reps: 10}
-              - {exercise: Nordic curl, sets: 2, reps: 5}  # <- here
+              - {exercise: pistol squat, sets: 2, reps: 5}  # <- here
 
     Passes:
-        programme: Hamstrings
+        programme: Legs
         athlete: {name: Ida, level: novice}
         sessions:
           - session: Lower
             exercises:
-              - {exercise: assisted Nordic curl, sets: 2, reps: 10}
-              - {exercise: Nordic curl, sets: 2, reps: 5}
+              - {exercise: single-leg box squat, sets: 2, reps: 10}
+              - {exercise: pistol squat, sets: 2, reps: 5}
     """
     if ledger.level not in LEVELS:
         return
