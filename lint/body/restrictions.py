@@ -106,8 +106,9 @@ class Spared:
     def clears(self, exercise: Exercise) -> bool:
         """Whether an exercise is surely none of it, so that it may be offered in the place of one that is."""
         bounded = self.bounds or self.unknown or any(len(trait) > 2 for trait in self.traits)
-        raised = ARM_RAISED if any(trait[0] in OF_THE_ARM for trait in self.traits) else ()
-        return not bounded and not loads(exercise, (*map(_widened, self.traits), *raised))
+        traits = tuple(map(_widened, self.traits))
+        low = any(one[0] == "arm raised past" and float(one[1]) < SHOULDER_HEIGHT for one in traits)
+        return not bounded and not loads(exercise, (*traits, *(ARM_RAISED if low else ())))
 
     def forbids(self, exercise: Exercise, said: Arc | None = None) -> bool:
         """Whether an exercise is what is to be spared, and none that was agreed.
@@ -123,11 +124,11 @@ class Spared:
 
 CLEAR = 20.0
 """Degrees by which what is offered stays clear of a limit: lifters differ by less."""
-OF_THE_ARM = ("pushed past", "arm raised past")
-UP_TO = ("knee bent past", *OF_THE_ARM)
+UP_TO = ("knee bent past", "pushed past", "arm raised past")
 """Kinds of traits that are a limit in degrees."""
 ARM_RAISED: tuple[Trait, ...] = (("action", "shoulder flexion"), ("action", "shoulder abduction"))
-"""What raises the arm: where that has a limit, a raise that may end short of it is none to offer."""
+"""What raises the arm: none to offer where it must stay below the height of the shoulder."""
+SHOULDER_HEIGHT = 90.0
 
 
 def _widened(trait: Trait) -> Trait:
