@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+
 from ..lint.engine.limits import Condition
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import found
@@ -116,9 +118,9 @@ def screening_missing(lifter: Lifter, limits: Limits) -> Iterator[DraftFinding]:
     """An athlete with no screening on file, in a team that does not say that it screens.
 
     Looks at those who start or come back, of whom more than name and level is written: novices, but for
-    those of 18 to 39, and returns to training. Wants a date under `screening on file` or `clearance on file`,
-    a note that says it, what a licensed professional advised with a date, or the team's statement on
-    screening in spotline.yaml. Asked for once an athlete.
+    those of 18 to 39, and returns to training; at no group of people that stands as one. Wants a date under
+    `screening on file` or `clearance on file`, a note that says it, what a licensed professional advised with
+    a date, or the team's statement on screening in spotline.yaml. Asked for once an athlete.
 
     Flags:
         programme: Legs
@@ -169,9 +171,18 @@ def _comes_back(lifter: Lifter) -> bool:
 
 
 def _is_kept(athlete: Athlete) -> bool:
-    """Whether more than a name and a level is written of somebody: a person, no placeholder."""
+    """Whether more than a name and a level is written of somebody: one person, and no placeholder."""
+    if re.search(_SEVERAL, athlete.note):
+        return False
     told = (athlete.age, athlete.body_mass, athlete.days, athlete.minutes)
     return any(told) or bool(athlete.best_lifts or athlete.equipment or athlete.protect)
+
+
+_SEVERAL = (
+    r"(?i)\b(?:crew|squad|group|team|class|party|unit) of \d|\b\d{1,3} (?:girls|boys|women|men|people|kids"
+    r"|lads|children|pupils|students|players|athletes|members|juniors|seniors|swimmers|rowers|runners|lifters)\b"
+)
+"""Words of a note by which an athlete stands for several people, of whom no one date can be on file."""
 
 
 @rule(
