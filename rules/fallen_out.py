@@ -61,8 +61,13 @@ def held_in(lost: Sequence[FallenOut]) -> str:
     return f"; {names} {'is' if len(alike) == 1 else 'are'} in {week_list(lost[0].weeks)} only"
 
 
-def put_back(lost: Sequence[FallenOut], session: Session, weeks: str) -> str:
-    """Advice to write it again, in some ``weeks``; no full stop."""
-    names = listed([one.name for one in lost])
+def put_back(lost: Sequence[FallenOut], others: Sequence[Session], session: Session, weeks: str) -> str:
+    """Advice to write each again in the one of some sessions that held it, else in ``session``, in some
+    ``weeks``; no full stop.
+    """
+    homes: dict[str, list[str]] = {}
+    for one in lost:
+        homes.setdefault((one.session(others) or session).name, []).append(one.name)
+    put = listed([f"{listed(names)} back into {home}" for home, names in homes.items()])
     left_out = "it is" if len(lost) == 1 else "they are"
-    return f"Put {names} back into {session.name}{weeks}, or say in a note that {left_out} left out"
+    return f"Put {put}{weeks}, or say in a note that {left_out} left out"

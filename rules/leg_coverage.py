@@ -94,7 +94,7 @@ def knee_flexion_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator
     session = _where_it_was(lost, week) or _for_the_back(work)
     line = _line_in(session, work)
     to = f"{session.name}{_in(part)}"
-    advice = put_back(lost, session, _in(part)) if lost else add("leg curl", curls, to)
+    advice = put_back(lost, _holding_lines(week), session, _in(part)) if lost else add("leg curl", curls, to)
     if both:
         missing, wanted = "no knee flexion or hinge", f"a set of each{_in(part)}"
         if not lost:
@@ -175,7 +175,9 @@ def hip_hinge_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator[Dr
     session = _where_it_was(lost, week) or _for_the_back(legs)
     line = _line_in(session, curls, legs)
     to = f"{session.name}{_in(part)}"
-    advice = put_back(lost, session, _in(part)) if lost else add("hip hinge", hinges, to)
+    advice = (
+        put_back(lost, _holding_lines(week), session, _in(part)) if lost else add("hip hinge", hinges, to)
+    )
     yield found(
         line.place,
         f"{sets_of(str(legs))} of leg work{turn.words}, no hip hinge{' that moves' if held else ''}"
@@ -225,11 +227,12 @@ def _in(part: str) -> str:
 
 
 def _where_it_was(lost: list[FallenOut], week: Week) -> Session | None:
-    """The session of a week that is called like the one in which other weeks hold what is missing; it must
-    hold a line.
-    """
-    held = (visit.session for visit in week.visits if visit.session.prescriptions)
-    return lost[0].session(held) if lost else None
+    """The session of a week that is called like the one in which other weeks hold what is missing."""
+    return lost[0].session(_holding_lines(week)) if lost else None
+
+
+def _holding_lines(week: Week) -> list[Session]:
+    return [visit.session for visit in week.visits if visit.session.prescriptions]
 
 
 def _first_of(lost: list[FallenOut], suggestion: Suggestion) -> Suggestion:
