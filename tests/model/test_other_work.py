@@ -144,6 +144,14 @@ def test_a_cluster_and_a_known_name_stay_one_line(visit, line):
     assert len(visit(f"{{exercise: {line}, load: 60 kg, rest: 2 min}}").own) == 1
 
 
+def test_a_name_with_a_plus_that_is_given_to_one_lift_stays_one(visit):
+    names = "our names: {power cl + up: clean and jerk}\n"
+    line = "{exercise: power cl + up, sets: 4, reps: 1+1, load: 60 kg}"
+    (group,) = visit(line, head=names).own
+    assert (group.exercise.name, str(group.a_set)) == ("clean and jerk", "2")
+    assert len(visit(line).own) == 2
+
+
 def test_what_stands_on_one_lift_of_a_complex_belongs_to_the_whole(told):
     (found,) = told(
         "{complex: [{exercise: clean, reps: 1, load: 60 kg}, {exercise: jerk, reps: 1}], sets: 3}"
