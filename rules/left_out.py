@@ -149,9 +149,11 @@ def _lifts_of(visit: Visit) -> set[Exercise | None]:
 
 
 def _is_like(entry: SetGroup, lift: Exercise) -> bool:
-    """Whether a group of sets is of a lift's movement pattern, or may be."""
+    """Whether a group of sets is of a lift's movement pattern, or as fast by the same actions, or may be."""
     exercise = entry.exercise
-    return exercise is None or not set(lift.patterns).isdisjoint(exercise.patterns)
+    if exercise is None or not set(lift.patterns).isdisjoint(exercise.patterns):
+        return True
+    return (exercise.kind, exercise.actions) == (lift.kind, lift.actions)
 
 
 def _is_meant(ledger: Ledger, lift: Exercise, name: str, gap: Sequence[Week]) -> bool:

@@ -39,8 +39,6 @@ CREDITS = NONE, INDIRECT, DIRECT = "none", "indirect", "direct"
 
 _RANK = {credit: rank for rank, credit in enumerate(CREDITS)}
 HINGE_KNEE, HINGE_HIP, HINGE_END = 40, 40, -10
-MOVING, THROWN = ("dynamic", "ballistic"), ("jump", "throw")
-"""Kinds of lifts of which the path tells whether they hinge, and patterns of what flies off: no hinges."""
 
 
 class Credit:
@@ -130,8 +128,7 @@ def derive(
         for member in _members(anatomy, name, credit, {*actions, *assists}):
             credits[member] = lift.stated(credits.get(member), member, credit, because)
     ordered = {name: credits[name] for name in anatomy.muscles if name in credits}
-    lifted = kind in MOVING and pattern not in THROWN
-    return Profile(ordered, lifted and "hip extension" in actions and is_hinge(lift.path))
+    return Profile(ordered, kind == "dynamic" and "hip extension" in actions and is_hinge(lift.path))
 
 
 def _members(anatomy: Anatomy, name: str, credit: str, loaded: set[str]) -> list[str]:

@@ -37,7 +37,7 @@ def loads(
 
 def _has(exercise: Exercise, kind: str, name: str, said: Arc | None) -> bool:
     if kind == "pattern":
-        return name in _called_after(exercise)
+        return name in exercise.patterns
     if kind == "action":
         return name in exercise.actions
     if kind == "joint":
@@ -51,7 +51,7 @@ def _has(exercise: Exercise, kind: str, name: str, said: Arc | None) -> bool:
     if kind == "station":
         return name in exercise.station
     if kind == "from the floor":
-        return _is_from_the_floor(exercise) and name in ("", *_called_after(exercise))
+        return _is_from_the_floor(exercise) and name in ("", *exercise.patterns)
     if kind == "called":
         return _called(exercise, name)
     if kind == "named":
@@ -85,11 +85,6 @@ def _has(exercise: Exercise, kind: str, name: str, said: Arc | None) -> bool:
     if kind == "arm raised past":
         return _furthest(exercise, "shoulder") >= float(name)
     return bool(getattr(exercise, kind) == name)
-
-
-def _called_after(exercise: Exercise) -> tuple[str, ...]:
-    """Its movement patterns; of a fast lift the one it is known by alone: a clean is no deadlift."""
-    return (exercise.pattern,) if exercise.kind == "ballistic" else exercise.patterns
 
 
 def _is_from_the_floor(exercise: Exercise) -> bool:

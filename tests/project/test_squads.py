@@ -242,7 +242,7 @@ class TestSaying:
         assert statement(finding) == "30 sets in one line."
 
     def test_limits_go_by_each_athletes_level(self, squad: Squad) -> None:
-        lines = ["Nordic curl, sets: 3"]
+        lines = ["pistol squat, sets: 3"]
         file = squad(lines, bo="{name: Bo, level: advanced}", ida="{name: Ida, level: novice}")
         assert [statement(finding)[:9] for finding in said(file, "lift-beyond-level")] == ["For Ida: "]
 

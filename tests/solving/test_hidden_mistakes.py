@@ -72,7 +72,9 @@ FIRST = {
         "cable leg curl in place of leg extension (lower1)",
         "cable leg curl (lower1) raised to 5 sets",
     ],
-    ("j06", "legs-heavy-before-event"): ["TUE main left out in week 3"],
+    ("j06", "legs-heavy-before-event"): [
+        "back squat and Nordic curl (TUE main) with half the sets and lighter in week 3"
+    ],
     ("j08", "equipment-missing"): ["band curl in place of DB hammer curl (PULL)"],
     ("j11", "deload-without-cut"): ["week 4 made easier with about half the sets"],
     ("k03", "table-cell-differs"): ["front squat (Tuesday): 77.5 % in week 5"],
