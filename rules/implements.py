@@ -276,7 +276,7 @@ FOLDED = 60
 def _stiff(entry: SetGroup, limits: Limits) -> bool:
     """Whether a hinge folds deep, loaded from outside, with the knee nearly straight all the way."""
     exercise = entry.exercise
-    if exercise is None or not entry.trains(("hip hinge",)) or entry.implement not in LOADED:
+    if exercise is None or "hip hinge" not in exercise.serves or entry.implement not in LOADED:
         return False
     knee, hip = (exercise.path.get(joint, ()) for joint in ("knee", "hip"))
     return bool(knee) and max(knee) <= limits.number("straight") and any(bend >= FOLDED for bend in hip)

@@ -99,25 +99,12 @@ credited: frozenset[str] = frozenset(
 major_regions: tuple[str, ...] = tuple(region for region in regions if region != "neck")
 
 
-_bits: dict[str, int] = {}
-
-
-@lru_cache(maxsize=1000)
-def bits_of(words: tuple[str, ...]) -> int:
-    """Joint actions and patterns as a number, a bit for each: what is shared by two of them shows at once."""
-    found = 0
-    for word in words:
-        found |= _bits.setdefault(word, 1 << len(_bits))
-    return found
-
-
 class Exercise(WrittenFields):
     """One exercise, made from the fields of rows.FIELDS.
 
     - ``kind``: dynamic, isometric, plyometric, ballistic or carry.
     - ``pattern``: the stated movement pattern, "" if none; ``patterns`` also holds what the joint path shows.
-    - ``actions``, ``assists``: its main and its assisting joint actions; ``serves``: main ones and patterns,
-      as `bits_of` them.
+    - ``actions``, ``assists``: its main and its assisting joint actions; ``serves``: main ones and patterns.
     - ``path``: {joint: angles in degrees}.
     - ``direct``, ``indirect``: the muscles that it trains directly and indirectly.
     - ``stated``: {muscle or group: (credit, reason)}, where the credit is stated by hand.
@@ -154,12 +141,12 @@ class Exercise(WrittenFields):
     harder: tuple[str, ...]
     because: str
     sources: tuple[str, ...]
-    serves: int
+    serves: frozenset[str]
 
     def __getattr__(self, name: str) -> Any:
         """What nobody has asked for before."""
         if name == "serves":
-            self.serves = bits_of((*self.actions, *self.patterns))
+            self.serves = frozenset((*self.actions, *self.patterns))
             return self.serves
         return super().__getattr__(name)
 

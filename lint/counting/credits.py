@@ -122,4 +122,4 @@ def chosen_for(line: Prescription, actions: tuple[str, ...], areas: tuple[str, .
 
 def trains(exercise: Exercise, actions: tuple[str, ...], areas: tuple[str, ...]) -> bool:
     """Whether an exercise is for one of some joint actions or patterns, or is credited for an area."""
-    return bool(exercise.serves & catalogue.bits_of(actions)) or any(credit(exercise, area) for area in areas)
+    return not exercise.serves.isdisjoint(actions) or any(credit(exercise, area) for area in areas)

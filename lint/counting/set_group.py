@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from ..body import curves
-from ..body.catalogue import COMPOUND, bits_of
+from ..body.catalogue import COMPOUND
 from ..body.equipment import LOADED
 from ..model.quantities import NOTHING, Range
 from ..wording.words import counted_noun
@@ -394,4 +394,4 @@ class SetGroup:
     def trains(self, actions: Iterable[str]) -> bool:
         """Whether the exercise is for one of these joint actions or patterns."""
         exercise = self.exercise
-        return exercise is not None and bool(exercise.serves & bits_of(tuple(actions)))
+        return exercise is not None and not exercise.serves.isdisjoint(actions)

@@ -168,22 +168,23 @@ class Tally:
         if self.one_sided or self.has_complexes:
             parts = _serving(self.visits, actions, hard)
             return on_side(parts, side) if self.one_sided else Count(parts)
-        wanted = catalogue.bits_of(actions)
-        found = [sets for serves, sets in self._serves(hard) if serves & wanted]
-        if not found:
-            return NO_SETS
-        low, high = sum([sets.low for sets in found]), sum([sets.high for sets in found])
-        return Count.of(low, high, partial(_serving, self.visits, actions, hard))
+        low: float = 0
+        high: float = 0
+        found = False
+        for serves, sets in self._serves(hard):
+            if not serves.isdisjoint(actions):
+                low, high, found = low + sets.low, high + sets.high, True
+        return Count.of(low, high, partial(_serving, self.visits, actions, hard)) if found else NO_SETS
 
-    def _serves(self, hard: bool) -> list[tuple[int, Range]]:
+    def _serves(self, hard: bool) -> list[tuple[frozenset[str], Range]]:
         """The sets of each group of a known exercise, with the joint actions and patterns that it is for."""
         asked = "hard serving" if hard else "serving"
-        found: list[tuple[int, Range]] | None = self._answers.get(asked)
+        found: list[tuple[frozenset[str], Range]] | None = self._answers.get(asked)
         if found is None:
             found = self._answers[asked] = self._list_served(hard)
         return found
 
-    def _list_served(self, hard: bool) -> list[tuple[int, Range]]:
+    def _list_served(self, hard: bool) -> list[tuple[frozenset[str], Range]]:
         return [one for visit in self.visits for one in visit._serves(hard)]
 
     def all_sets(self, *, hard: bool = False) -> Count:
@@ -345,7 +346,7 @@ class Visit(Tally):
             all_hard = self._answers["all hard"] = all(group.hard for group in self.own)
         return all_hard
 
-    def _list_served(self, hard: bool) -> list[tuple[int, Range]]:
+    def _list_served(self, hard: bool) -> list[tuple[frozenset[str], Range]]:
         if hard and self.is_all_hard():
             return self._serves(False)
         known = [(group, group.exercise) for group in self.own if group.exercise is not None]
