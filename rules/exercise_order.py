@@ -7,6 +7,7 @@ from math import ceil
 from ..lint.body import catalogue
 from ..lint.counting.credits import credit
 from ..lint.counting.effort import NO_LIFTS
+from ..lint.counting.unknown import is_no_lift
 from ..lint.engine.limits import Condition, Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, Related, found
@@ -132,10 +133,11 @@ def _turn(visit: Visit, term: Term) -> _Turn | None:
 
 
 def _items(visit: Visit) -> list[list[SetGroup]]:
-    """The exercises of a session in order, a superset or circuit being one; fast work is left out."""
+    """The exercises of a session in order, a superset or circuit being one; none that is fast or no lift."""
     items: list[list[SetGroup]] = []
     for entry in visit.own:
-        if not entry.sets.high or (entry.exercise is not None and entry.exercise.kind in NO_LIFTS):
+        fast = entry.exercise is not None and entry.exercise.kind in NO_LIFTS
+        if not entry.sets.high or fast or is_no_lift(entry):
             continue
         if items and _belong_together(items[-1][0], entry):
             items[-1].append(entry)

@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 
 from ..lint.body.catalogue import LEVELS
+from ..lint.counting.unknown import is_no_lift
 from ..lint.engine.limits import Condition
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import Amount, Related, found
@@ -151,7 +152,9 @@ def _lifts_of(visit: Visit) -> set[Exercise | None]:
 def _is_like(entry: SetGroup, lift: Exercise) -> bool:
     """Whether a group of sets is of a lift's movement pattern, or as fast by the same actions, or may be."""
     exercise = entry.exercise
-    if exercise is None or not set(lift.patterns).isdisjoint(exercise.patterns):
+    if exercise is None:
+        return bool(entry.prescription.kind) or not is_no_lift(entry)
+    if not set(lift.patterns).isdisjoint(exercise.patterns):
         return True
     return (exercise.kind, exercise.actions) == (lift.kind, lift.actions)
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 
 from ..lint.body.names import fold, words
+from ..lint.counting.unknown import is_no_lift
 from ..lint.wording.words import did_you_mean, first_of, listed, shortened
 
 TYPE_CHECKING = False
@@ -75,6 +76,12 @@ def not_counted(
 def are_throws(meant: Sequence[Exercise]) -> bool:
     """Whether all that a name may be is thrown: whichever it is, no set of it counts for a muscle."""
     return bool(meant) and all("throw" in exercise.patterns for exercise in meant)
+
+
+def are_no_lifts(ledger: Ledger, names: Collection[str]) -> bool:
+    """Whether names are surely no lifts, by their words, and nothing is lifted where they are done."""
+    done = (entry for week in ledger.weeks for _, entry in week.entries() if entry.name in names)
+    return all(map(ledger.known.is_no_lift, names)) and all(map(is_no_lift, done))
 
 
 def is_clear(ledger: Ledger, spared: Collection[Restriction]) -> bool:

@@ -13,6 +13,7 @@ from .offers import writing
 from .shared import MOST_SUGGESTED
 from .unknown_lifts import (
     REST_INSTEAD,
+    are_no_lifts,
     are_throws,
     is_a_rest,
     is_clear,
@@ -51,8 +52,9 @@ def exercise_unknown(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     exercises that it may mean. A warning where it is surely a slip of a known name, or where something is to
     be spared, unless all of its words are those of exercises that do not load it; else a note. For a muscle,
     as in `triceps`, it offers exercises, and to leave the choice free; for a rest, how a rest is written.
-    Silent on throws, whose sets count for no muscle, and on tests, where nothing is spared. One finding for
-    each name, with all its lines.
+    Silent, where nothing is spared, on tests, on throws, whose sets count for no muscle, and on what is no
+    lift, surely, by its words: stretches, breathing, runs, games, balance. One finding for each name, with
+    all its lines.
 
     Flags:
         programme: Legs
@@ -84,10 +86,12 @@ def exercise_unknown(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
                 related=tuple(Related(one.place, f"{there}: `{one.words}`") for one, there in others),
             )
             continue
+        spared = spared_where_done(ledger, term.words, spared_at_all)
+        if not spared and are_no_lifts(ledger, {term.words, *(one.words for one, _ in others)}):
+            continue
         looked_up = term.words if number < MOST_SUGGESTED else ""
         muscle = muscle_named(term.words)
         suggested = ledger.known.suggestions("" if muscle else looked_up, level=ledger.level)
-        spared = spared_where_done(ledger, term.words, spared_at_all)
         meant = [exercise for name in suggested.names if (exercise := ledger.known.exercise(name))]
         may_be = may_load(ledger, meant, spared)
         if are_throws(meant) and not spared and not suggested.slip:

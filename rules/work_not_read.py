@@ -47,9 +47,10 @@ NOTHING = (0.0, 0.0)
 def sets_not_read(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """A programme of which much is not counted, because its exercises are not known.
 
-    Counts the work sets of each week whose exercise is not known, slips of a known name left out. Wants no
-    more than a quarter of the week's sets to be such, and none of them to be at 80 % or more. One finding
-    for the programme, on its worst week; it lists what is said of each name.
+    Counts the work sets of each week whose exercise is not known; leaves out slips of a known name, and what
+    is surely no lift by its words, as a stretch or a run. Wants no more than a quarter of the week's sets to
+    be such, and none of them to be at 80 % or more. One finding for the programme, on its worst week; it
+    lists what is said of each name.
 
     Flags:
         programme: Legs

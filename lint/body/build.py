@@ -14,7 +14,7 @@ import yaml
 
 from .build_data import HERE, read
 from .build_faults import faults
-from .build_names import alone_of, carried_by, kinds_of, names_by_word, spellings_of
+from .build_names import alone_of, carried_by, heads_of, kinds_of, names_by_word, spellings_of
 from .build_rows import action_rows, anatomy_from, areas, curve_rows, encode, muscle_rows, pair_rows, pieces
 from .exercise_fields import fields
 from .names import fold
@@ -95,6 +95,7 @@ def render_names(data: Data) -> str:
         _table("SPELLINGS", "tuple[str, ...]", spellings),
         _table("KINDS", "tuple[str, ...]", kinds),
         _table("ALONE", "str", alone_of(data, spellings)),
+        _lines("HEADS", heads_of(data, spellings, kinds)),
         _lines("NAMES", sorted(set(names_by_word(data, spellings, kinds)))),
     ]
     return "\n".join(parts)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from .name_tokens import handle_of, key_of, tokens_of, words_of
+from .name_tokens import FILLER, JOINING, WORD, handle_of, key_of, tokens_of, words_of
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -15,7 +15,11 @@ if TYPE_CHECKING:
 SAME_AS = {"machine": ("sled",), "suspension": ("bodyweight",)}
 
 SPELLING, ALONE = "spelling", "alone"
+DIRECTION, MOVEMENT = "direction", "movement"
 IMPLEMENT, THING, FREE, LIFT = "implement", "thing", "free", "lift"
+
+OFTEN = 5
+"""Names that must end with a word before it counts as a lift's (common practice, no source)."""
 
 LEFT_OUT = {"bench": ("press",), "calf": ("raise",), "kickback": ("glute", "triceps")}
 """What coaches leave out behind or before a word: "bench" for the bench press, "cable kickback"."""
@@ -64,6 +68,42 @@ def kinds_of(data: Data, spellings: Words) -> dict[str, tuple[str, ...]]:
     return dict(sorted(found.items()))
 
 
+def heads_of(data: Data, spellings: Words, kinds: Words) -> list[str]:
+    """The words that names of lifts end with, before "with", "to" and the like: squat, press, hang.
+
+    A word that tells lifts apart stands there twice or by itself; any other, but a direction or an implement,
+    often: the chair of a "captain's chair" is no lift. The step of a step-up is one by itself.
+    """
+    ends = [
+        head
+        for entry in data["exercises"]
+        if entry["kind"] != "endurance"
+        for name in (entry["name"], *entry.get("also", ()))
+        for head in _head(name, spellings, kinds)
+    ]
+    times = {
+        word: sum(OFTEN if alone else 1 for other, alone in ends if other == word) for word, _ in set(ends)
+    }
+    least = {LIFT: 2, DIRECTION: len(ends), IMPLEMENT: len(ends)}
+    often = {word for word, found in times.items() if found >= least.get(kinds[word][0], OFTEN)}
+    tied = {word.split("-")[0] for word, kind in kinds.items() if kind[0] == MOVEMENT and "-" in word}
+    return sorted(often.union(word for word in tied if len(word) > 2))
+
+
+def _head(name: str, spellings: Words, kinds: Words) -> Iterator[tuple[str, bool]]:
+    """The word that a name ends with, before a joining word that no hyphen ties; whether it stands alone."""
+    tokens = tokens_of(name, spellings)
+    head = ""
+    for token in tokens:
+        kind = kinds.get(token.word, ("",))[0]
+        if head and (token.part or (kind == JOINING and name[token.start - 1] != "-")):
+            break
+        if token.kind == WORD and kind not in (JOINING, FILLER):
+            head = token.word
+    if head:
+        yield head, len(tokens) == 1
+
+
 def alone_of(data: Data, spellings: Words) -> dict[str, str]:
     """The exercise that bare words mean where nothing else is named, by these words in alphabetical order."""
     return {
@@ -87,12 +127,14 @@ def names_by_word(data: Data, spellings: Words, kinds: Words) -> Iterator[str]:
     """A line for each name: the word by which it is found, its words, the exercise, whether it is the
     exercise's own name, and the implement if it names another one.
 
-    A name that is only an implement is left out: it is no lift by itself.
+    A name that is only an implement is left out: it is no lift by itself. So is one that ends with a letter
+    read as an article, as "skipping A": without it, it says another thing.
     """
     for entry in data["exercises"]:
         for name in (entry["name"], *entry.get("also", ())):
             whole = words_of(name, spellings, kinds)
-            for words in _in_short(whole):
+            lettered = kinds.get(tokens_of(name, spellings)[-1].word, ("",))[0] == FILLER
+            for words in () if lettered else _in_short(whole):
                 own = "own" if name == entry["name"] and words is whole else ""
                 if any(kinds[word][0] != IMPLEMENT for word in words):
                     fields = (" ".join(words), entry["name"], own, _carried(entry, words, kinds))

@@ -119,6 +119,12 @@ class Known:
         suggested = self.suggestions(name)
         return self.exercise(suggested.names[0]) if suggested.slip else None
 
+    def is_no_lift(self, name: str) -> bool:
+        """Whether the words of an unknown name say that it is surely no lift, as a stretch or a run."""
+        from .no_lifts import is_no_lift
+
+        return is_no_lift(name)
+
     def may_mean(self, name: str) -> list[Exercise] | None:
         """The exercises that an unknown name may mean by its words. None if it may be anything."""
         if name not in self._meant:

@@ -187,7 +187,11 @@ def may_decide(word: str) -> bool:
     if any(one.rstrip("e") in stems for one in deciding):
         return True
     near = [one for one in deciding if one_letter_off(word, one)]
-    return any(len(word) > SHORT or (len(word) == SHORT and one[0] == word[0]) for one in near)
+    if not any(len(word) > SHORT or (len(word) == SHORT and one[0] == word[0]) for one in near):
+        return False
+    from .no_lift_words import is_word
+
+    return not is_word(word)
 
 
 def one_letter_off(word: str, other: str) -> bool:

@@ -28,6 +28,7 @@ from .name_bags import (
 )
 from .name_reading import MOST_LETTERS, MOST_WORDS
 from .name_tokens import FILLER, JOINING, WORD, tokens_of
+from .no_lift_words import is_word
 from .rows import lines_of
 
 TYPE_CHECKING = False
@@ -188,7 +189,7 @@ def may_mean(name: str, find: Lookup, own: Sequence[Bag]) -> list[Exercise] | No
 
 @lru_cache(maxsize=500)
 def known_spellings(word: str) -> tuple[str, ...]:
-    """Known words that a word may be a misspelling of, the likeliest first."""
+    """Known words that a word may be a misspelling of, the likeliest first. None for a word of a sport."""
     if len(word) < SHORT - 1:
         return ()
     found = []
@@ -206,7 +207,7 @@ def known_spellings(word: str) -> tuple[str, ...]:
         if near or (len(word) > SHORT and likeness.quick_ratio() >= LIKE and likeness.ratio() >= LIKE):
             turned = sorted(other) == sorted(word)  # the same letters in another order
             found.append((not turned, not near, other[0] != word[0], -likeness.ratio(), other))
-    return tuple(other for *_, other in sorted(found)[:MOST_REPAIRS])
+    return () if found and is_word(word) else tuple(other for *_, other in sorted(found)[:MOST_REPAIRS])
 
 
 @lru_cache(maxsize=1)

@@ -385,11 +385,12 @@ class SetGroup:
 
     @property
     def sure(self) -> bool:
-        """Whether both the number of sets and the exercise are known."""
-        work = self.work
-        if self.prescription.kind and self.exercise is None:
-            return True  # no lift, so there is nothing to count
-        return self.exercise is not None and work.readable and work.sets is not None and self.meant
+        """Whether both the number of sets and the exercise are known; or it is no lift: nothing to count."""
+        if self.exercise is None:
+            from .no_lifts import is_no_lift
+
+            return is_no_lift(self.prescription, self.work, self.programme.known)
+        return self.work.readable and self.work.sets is not None and self.meant
 
     def trains(self, actions: Iterable[str]) -> bool:
         """Whether the exercise is for one of these joint actions or patterns."""

@@ -20,9 +20,17 @@ def slip_of(group: SetGroup, known: dict[str, Exercise | None]) -> Exercise | No
     return known.get(group.name)
 
 
+def is_no_lift(group: SetGroup) -> bool:
+    """Whether it surely is no lift: by its kind or, where no exercise is known, by the words of its name."""
+    from . import no_lifts
+
+    known = group.programme.known
+    return group.exercise is None and no_lifts.is_no_lift(group.prescription, group.work, known)
+
+
 def is_unknown(group: SetGroup, known: dict[str, Exercise | None]) -> bool:
-    """Whether nobody knows its exercise, and it is no slip of a name that is known; see `slip_of`."""
-    return group.exercise is None and slip_of(group, known) is None
+    """Whether nobody knows its exercise, it may be a lift, and is no slip of a known name; see `slip_of`."""
+    return group.exercise is None and not is_no_lift(group) and slip_of(group, known) is None
 
 
 def meant_by(groups: list[SetGroup]) -> Iterator[Exercise]:
