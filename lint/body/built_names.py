@@ -146,6 +146,7 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'bergen': ('sandbag',),
     'betw': ('between',),
     'between': ('between',),
+    'betweenleg': ('between-the-legs',),
     'bht': ('barbell', 'hip', 'thrust'),
     'bi': ('biceps',),
     'bicep': ('biceps',),
@@ -658,7 +659,6 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'miniband': ('band',),
     'mixed': ('mixed-grip',),
     'mixedgrip': ('mixed-grip',),
-    'motoroff': ('unpowered',),
     'mp': ('military', 'press'),
     'multigripbar': ('multi-grip-bar',),
     'multipress': ('guided-bar',),
@@ -769,7 +769,6 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'powerclean': ('power', 'clean'),
     'powercleanandjerk': ('power', 'clean', 'and', 'jerk'),
     'powerjerk': ('power', 'jerk'),
-    'poweroff': ('unpowered',),
     'powersnatch': ('power', 'snatch'),
     'pp': ('push', 'press'),
     'pressdown': ('pushdown',),
@@ -1115,7 +1114,6 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'uni': ('one-side',),
     'unilateral': ('one-side',),
     'unloaded': ('bodyweight',),
-    'unpowered': ('unpowered',),
     'unweighted': ('bodyweight',),
     'upandover': ('step-over',),
     'uprightbody': ('upright-body',),
@@ -1278,6 +1276,7 @@ KINDS: dict[str, tuple[str, ...]] = {
     'bent-knee': ('lift',),
     'bent-over': ('lift',),
     'between': ('joining',),
+    'between-the-legs': ('free',),
     'bfr': ('free',),
     'biceps': ('thing',),
     'bicycle': ('lift',),
@@ -2671,6 +2670,9 @@ NAMES: str = (
     'bent-over\tbent-over row\tbent-over row\town\n'
     'bent-over\tbent-over row tempo\ttempo bent-over row\town\n'
     'bent-over\tbent-over row trap-bar\ttrap bar row\n'
+    'between-the-legs\tbetween-the-legs sled strap walk\tsled hip extension walk\n'
+    'between-the-legs\tbetween-the-legs throw\tforward scoop throw\n'
+    'between-the-legs\tbetween-the-legs toss\tforward scoop throw\n'
     'biceps\tband biceps curl\tband curl\n'
     'biceps\tbiceps cable curl\tcable curl\n'
     'biceps\tbiceps curl\tbarbell curl\n'
@@ -5612,7 +5614,6 @@ NAMES: str = (
     'reverse\tpull reverse sled\tbackward sled drag\n'
     'reverse\treverse sled walk\tbackward sled drag\n'
     'reverse\treverse squat\tlying cable knee drive\n'
-    'reverse\treverse throw\tkneeling reverse throw\n'
     'reverse\treverse walk\tbackward walk\n'
     'reverse-grip\tbarbell reverse-grip row\tunderhand barbell row\n'
     'reverse-grip\tbench press reverse-grip\tunderhand-grip bench press\n'
@@ -6056,8 +6057,8 @@ NAMES: str = (
     'skip\thigh knee skip\tA-skip\n'
     'skip\trope skip\tjump rope\n'
     'skipping\theight skipping\tpower skip\n'
+    'skipping\thigh knee skipping\tA-skip\n'
     'skipping\trope skipping\tjump rope\n'
-    'skipping\tskipping\tjump rope\n'
     'skipping\tskipping two-leg\tjump rope\n'
     'slam\tball slam\tmedicine ball slam\n'
     'slam\trope slam\trope slam\town\n'
@@ -6528,7 +6529,6 @@ NAMES: str = (
     'strap\tankle curl leg strap\tcable leg curl\n'
     'strap\tcurl leg strap\tsuspension leg curl\n'
     'strap\tface pull sled strap\tsled face pull\n'
-    'strap\tleg sled strap walk\tsled hip extension walk\n'
     'strap\trow sled strap\tsled row\n'
     'strap\trow strap\tsuspension row\n'
     'strap\tsquat strap\tsuspension squat\n'
@@ -6673,8 +6673,6 @@ NAMES: str = (
     'throw\tbomb throw\tbackward overhead throw\n'
     'throw\tchest lying throw\tlying medicine ball chest throw\n'
     'throw\tleg press throw\tleg press jump\n'
-    'throw\tleg throw\tforward scoop throw\n'
-    'throw\tleg throw\tpartner leg throw\n'
     'throw\tpress squat throw\tmedicine ball squat throw\n'
     'throw\tput shot throw\tone-arm medicine ball put\n'
     'throw\tscoop side throw\tscoop throw to the side\town\n'
@@ -6720,7 +6718,6 @@ NAMES: str = (
     'toe-out\tcurl leg seated toe-out\tseated leg curl with feet turned out\town\n'
     'toe-out\tcurl leg toe-out\tlying leg curl with feet turned out\n'
     'together\tsit-up sole together\tbutterfly sit-up\n'
-    'toss\tleg toss\tforward scoop throw\n'
     'toss\tside toss\trotational medicine ball throw\n'
     'touch\tboard campu touch\tcampus board ladder\n'
     'touch\tcampu touch\tcampus board ladder\n'
@@ -6760,6 +6757,7 @@ NAMES: str = (
     'trap-bar\tsquat trap-bar\ttrap bar deadlift\n'
     'trap-bar\ttrap-bar walk\ttrap bar carry\n'
     'travelling\tlunge travelling\twalking lunge\n'
+    'treadmill\tbackward drag power treadmill\tbackward walk\n'
     'treadmill\tbackward drag treadmill\tbackward walk\n'
     'treadmill\tbackward treadmill walk\tbackward walk\n'
     'treadmill\tincline treadmill walk\tloaded hill walk\n'
@@ -6854,7 +6852,6 @@ NAMES: str = (
     "unequal\tcarry farmer unequal\toffset farmer's carry\n"
     "uneven\tcarry farmer uneven\toffset farmer's carry\n"
     "uneven\tcarry uneven\toffset farmer's carry\n"
-    'unpowered\tbackward drag treadmill unpowered\tbackward walk\n'
     'unpowered\tbackward treadmill unpowered walk\tbackward walk\n'
     'uphill\truck uphill\tloaded hill walk\n'
     'uphill\trun uphill\thill sprint\n'

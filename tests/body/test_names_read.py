@@ -438,8 +438,8 @@ KINDS = [
     ("Side-lying hip raise with leg lift", "side plank with leg raise"),
     ("Neck bridge front, on pad", "front neck bridge"),
     ("Ins and outs 20-20-20", "-"),  # sprints, or a sit-up
-    ("Skipping", "jump rope"),
-    ("Skips", "-"),
+    ("Skipping", "-"),  # with a rope, or without
+    ("Leg throw", "-"),
     ("Skipping, alternate feet", "jump rope"),
     ("Standing calf stretch on slant board", "-"),
 ]
