@@ -418,6 +418,8 @@ KINDS = [
     ("Squat, drive through heels", "back squat"),
     ("Squat, pull from the floor", "-"),
     ("Squat walkout hold, supramax", "squat walkout"),
+    ("Isometric bench at pins", "isometric bench press"),
+    ("Dead bench from pins", "pin bench press"),
     # who carries, who helps
     ("Stretcher carry, four-man", "stretcher carry"),
     ("Casualty drag, 70 kg dummy", "dummy drag"),
