@@ -20,7 +20,12 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     '2cm': ('two-leg',),
     '2hand': ('two-arm',),
     '2leg': ('two-leg',),
+    '2man': ('partner',),
+    '2person': ('partner',),
+    '4man': ('partner',),
+    '4person': ('partner',),
     '4wayneck': ('four-way', 'neck'),
+    '6man': ('partner',),
     'BS': ('back', 'squat'),
     'BSS': ('rear-foot-elevated', 'split', 'squat'),
     'CS': ('chest-supported',),
@@ -60,9 +65,11 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'alternate': ('alternating',),
     'alternatearm': ('alternating',),
     'alternated': ('alternating',),
+    'alternatefoot': ('alternating',),
     'alternateleg': ('alternating',),
     'alternating': ('alternating',),
     'alternatingarm': ('alternating',),
+    'alternatingfoot': ('alternating',),
     'alternatinggrip': ('mixed-grip',),
     'alternatingleg': ('alternating',),
     'altleg': ('alternating',),
@@ -130,14 +137,17 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'behindneckpress': ('behind-neck', 'press'),
     'benching': ('bench', 'press'),
     'benchpress': ('bench', 'press'),
+    'benchpresslightened': ('bench', 'press', 'lightened'),
     'bentbar': ('bent-bar',),
     'bentknee': ('bent-knee',),
     'bentleg': ('bent-knee',),
     'bentover': ('bent-over',),
     'bentoverrow': ('bent-over', 'row'),
     'bentrow': ('bent-over', 'row'),
+    'bergen': ('sandbag',),
     'betw': ('between',),
     'between': ('between',),
+    'betweenleg': ('between-the-legs',),
     'bht': ('barbell', 'hip', 'thrust'),
     'bi': ('biceps',),
     'bicep': ('biceps',),
@@ -150,6 +160,7 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'bodyparalleltofloor': ('level-body',),
     'bodyupright': ('upright-body',),
     'bodyweight': ('bodyweight',),
+    'bolster': ('bolster',),
     'botharm': ('two-arm',),
     'bothfoot': ('two-leg',),
     'bothhand': ('two-arm',),
@@ -191,6 +202,8 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'cg': ('close-grip',),
     'cgbench': ('close-grip', 'bench', 'press'),
     'cgbp': ('close-grip', 'bench', 'press'),
+    'chairassist': ('assisted',),
+    'chairassisted': ('assisted',),
     'chaircalfraise': ('seated', 'calf', 'raise'),
     'chaircurl': ('seated', 'curl'),
     'chairheelraise': ('seated', 'calf', 'raise'),
@@ -251,10 +264,12 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'db': ('dumbbell',),
     'dbflat': ('flat', 'dumbbell', 'bench', 'press'),
     'dbl': ('double',),
+    'deadarmhang': ('dead-hang',),
     'deadbug': ('dead', 'bug'),
     'deadhang': ('dead-hang',),
     'deadlift': ('deadlift',),
     'deadlifting': ('deadlift',),
+    'deadliftlightened': ('deadlift', 'lightened'),
     'deadstart': ('dead-start',),
     'deadstop': ('dead-stop',),
     'dec': ('decline',),
@@ -288,6 +303,7 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'eccentric': ('eccentric',),
     'eccentriconly': ('lowering-only',),
     'ecconly': ('lowering-only',),
+    'edgelift': ('edge', 'lift'),
     'elastic': ('band',),
     'elasticband': ('band',),
     'elevatedfoot': ('foot-elevated',),
@@ -307,12 +323,16 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'ezbar': ('bent-bar',),
     'ezcurlbar': ('bent-bar',),
     'facedown': ('prone',),
+    'facedownonincline': ('chest-supported',),
+    'facedownoninclinebench': ('chest-supported',),
     'facepull': ('face', 'pull'),
     'fallout': ('fallout',),
     'fatbar': ('thick-bar',),
-    'fatgrip': ('thick-bar',),
+    'fatgrip': ('thick-grip',),
     'ffe': ('front-foot-elevated',),
     'ffess': ('front-foot-elevated', 'split', 'squat'),
+    'fingerextension': ('finger', 'extension'),
+    'fingerextensor': ('finger', 'extension'),
     'firstpull': ('first-pull',),
     'fitnessball': ('stability-ball',),
     'fixedtrack': ('guided-bar',),
@@ -359,6 +379,8 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'forwardback': ('forward-back',),
     'forwardorback': ('forward-back',),
     'forwardorbackward': ('forward-back',),
+    'fourman': ('partner',),
+    'fourperson': ('partner',),
     'fourpoint': ('quadruped',),
     'fourway': ('four-way',),
     'fourwayneck': ('four-way', 'neck'),
@@ -421,6 +443,8 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'halfkn': ('half-kneeling',),
     'halfkneel': ('half-kneeling',),
     'halfkneeling': ('half-kneeling',),
+    'halted': ('paused',),
+    'halting': ('paused',),
     'ham': ('hamstring',),
     'hamcurl': ('leg', 'curl'),
     'hammercurl': ('hammer', 'curl'),
@@ -520,6 +544,11 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'isometric': ('isometric',),
     'isometrichold': ('isometric',),
     'isometricmidthighpull': ('isometric', 'mid-thigh', 'pull'),
+    'ity': ('i-y-t', 'raise'),
+    'ityw': ('i-y-t', 'raise'),
+    'iyt': ('i-y-t', 'raise'),
+    'iytraise': ('i-y-t', 'raise'),
+    'iytw': ('i-y-t', 'raise'),
     'jerk': ('jerk',),
     'jk': ('jerk',),
     'jrk': ('jerk',),
@@ -597,7 +626,7 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'llc': ('lying', 'leg', 'curl'),
     'lo': ('low',),
     'loaded': ('weighted',),
-    'log': ('multi-grip-bar',),
+    'log': ('log',),
     'lohi': ('low-to-high',),
     'longlever': ('long-lever',),
     'longsit': ('long-sit',),
@@ -626,6 +655,7 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'midhang': ('hang',),
     'midthigh': ('mid-thigh',),
     'militarypress': ('military', 'press'),
+    'milkjug': ('dumbbell',),
     'milpress': ('military', 'press'),
     'miniband': ('band',),
     'mixed': ('mixed-grip',),
@@ -644,7 +674,9 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'neutralgripbar': ('multi-grip-bar',),
     'ng': ('neutral-grip',),
     'nhe': ('nordic', 'curl'),
+    'nohanglift': ('edge', 'lift'),
     'nolegdrive': ('feet-up',),
+    'nomoney': ('no-money',),
     'nordic': ('nordic', 'curl'),
     'nordiccurl': ('nordic', 'curl'),
     'nordicham': ('nordic', 'curl'),
@@ -704,6 +736,7 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'partialafterfailure': ('partials-after-failure',),
     'partialatend': ('partials-at-end',),
     'partialtofailure': ('partials-to-failure',),
+    'partner': ('partner',),
     'pause': ('paused',),
     'paused': ('paused',),
     'pausing': ('paused',),
@@ -730,6 +763,8 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'plié': ('plie',),
     'plyo': ('plyometric',),
     'plyometric': ('plyometric',),
+    'poleassist': ('assisted',),
+    'poleassisted': ('assisted',),
     'power': ('power',),
     'powerband': ('band',),
     'powerclean': ('power', 'clean'),
@@ -747,11 +782,16 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'pronationorsupination': ('pronation', 'supination'),
     'pronationsupination': ('pronation', 'supination'),
     'prone': ('prone',),
+    'proneincline': ('chest-supported',),
+    'proneiyt': ('i-y-t', 'raise'),
+    'proneonincline': ('chest-supported',),
+    'proneoninclinebench': ('chest-supported',),
     'pronet': ('t', 'raise'),
     'pronets': ('t', 'raise'),
     'pronew': ('w', 'raise'),
     'proney': ('y', 'raise'),
     'proneys': ('y', 'raise'),
+    'proneytw': ('i-y-t', 'raise'),
     'pronorsup': ('pronation', 'supination'),
     'pronsup': ('pronation', 'supination'),
     'proorsup': ('pronation', 'supination'),
@@ -762,6 +802,8 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'pullapart': ('pull-apart',),
     'pulldown': ('pulldown',),
     'pulley': ('cable',),
+    'pulleyassist': ('assisted',),
+    'pulleyassisted': ('assisted',),
     'pullover': ('pullover',),
     'pullthrough': ('pull-through',),
     'pullthru': ('pull-through',),
@@ -778,6 +820,8 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'quadricep': ('quad',),
     'quadruped': ('quadruped',),
     'quarter': ('quarter',),
+    'railassist': ('assisted',),
+    'railassisted': ('assisted',),
     'rdl': ('romanian', 'deadlift'),
     'reardelt': ('rear', 'delt'),
     'rearfootelev': ('rear-foot-elevated',),
@@ -798,18 +842,31 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'resistanceband': ('band',),
     'rev': ('reverse',),
     'reverse': ('reverse',),
+    'reversebandbench': ('bench', 'press', 'lightened'),
+    'reversebandbenchpress': ('bench', 'press', 'lightened'),
+    'reversebanddeadlift': ('deadlift', 'lightened'),
+    'reversebandedbench': ('bench', 'press', 'lightened'),
+    'reversebandedbenchpress': ('bench', 'press', 'lightened'),
+    'reversebandeddeadlift': ('deadlift', 'lightened'),
+    'reversebandedsquat': ('squat', 'lightened'),
+    'reversebandsquat': ('squat', 'lightened'),
     'reversegrip': ('reverse-grip',),
     'revgrip': ('reverse-grip',),
     'rfe': ('rear-foot-elevated',),
     'rfess': ('rear-foot-elevated', 'split', 'squat'),
     'rg': ('reverse-grip',),
     'ring': ('ring',),
+    'rolledtowel': ('bolster',),
+    'rolleduptowel': ('bolster',),
     'rollout': ('rollout',),
     'romaniandeadlift': ('romanian', 'deadlift'),
+    'ropeassist': ('assisted',),
+    'ropeassisted': ('assisted',),
     'ropepd': ('rope', 'pushdown'),
     'ropepushdown': ('rope', 'pushdown'),
     'rot': ('rotation',),
     'rotation': ('rotation',),
+    'rotational': ('rotational',),
     'row': ('row',),
     'rowing': ('row',),
     'ruck': ('ruck',),
@@ -865,6 +922,9 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'sidelying': ('side-lying',),
     'sideon': ('side-on',),
     'sideplank': ('side', 'plank'),
+    'sim': ('simulator',),
+    'simulation': ('simulator',),
+    'simulator': ('simulator',),
     'single': ('single',),
     'singlearm': ('one-arm',),
     'singlearmed': ('one-arm',),
@@ -878,6 +938,7 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'sitting': ('seated',),
     'sittostand': ('sit-to-stand',),
     'situp': ('sit-up',),
+    'sixman': ('partner',),
     'sj': ('squat', 'jump'),
     'skippingrope': ('jump', 'rope'),
     'skull': ('skull', 'crusher'),
@@ -913,6 +974,7 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'sq': ('squat',),
     'squat': ('squat',),
     'squatjump': ('squat', 'jump'),
+    'squatlightened': ('squat', 'lightened'),
     'squatting': ('squat',),
     'squattostand': ('squat-to-stand',),
     'ssb': ('safety-bar',),
@@ -936,6 +998,8 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'stepover': ('step-over',),
     'stepup': ('step-up',),
     'stepupandover': ('step-over',),
+    'stickassist': ('assisted',),
+    'stickassisted': ('assisted',),
     'stiffarm': ('straight-arm',),
     'stiffleg': ('stiff-leg',),
     'stifflegdeadlift': ('stiff-leg', 'deadlift'),
@@ -956,6 +1020,7 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'straightlegged': ('straight-leg',),
     'straightlegraise': ('straight-leg', 'raise'),
     'strapassist': ('assisted',),
+    'stretchcord': ('band',),
     'strictpress': ('overhead', 'press'),
     'sumodeadlift': ('sumo', 'deadlift'),
     'sup': ('supported',),
@@ -975,6 +1040,7 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'suspensionstrap': ('suspension',),
     'suspensiontrainer': ('suspension',),
     'susptrainer': ('suspension',),
+    'swimcord': ('band',),
     'swissball': ('stability-ball',),
     'swissbar': ('multi-grip-bar',),
     'sz': ('bent-bar',),
@@ -991,7 +1057,7 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'thandle': ('t-handle',),
     'thenpartial': ('then-partials',),
     'thickbar': ('thick-bar',),
-    'thickgrip': ('thick-bar',),
+    'thickgrip': ('thick-grip',),
     'thirdpull': ('third-pull',),
     'through': ('through',),
     'thru': ('through',),
@@ -1014,6 +1080,7 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'touchandgo': ('touch-and-go',),
     'touchngo': ('touch-and-go',),
     'towel': ('towel',),
+    'towelroll': ('bolster',),
     'traise': ('t', 'raise'),
     'trapbar': ('trap-bar',),
     'trapbardeadlift': ('trap-bar', 'deadlift'),
@@ -1038,6 +1105,8 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'twohanded': ('two-arm',),
     'twoleg': ('two-leg',),
     'twolegged': ('two-leg',),
+    'twoman': ('partner',),
+    'twoperson': ('partner',),
     'u/h': ('underhand',),
     'u/hgrip': ('underhand',),
     'underhand': ('underhand',),
@@ -1059,9 +1128,12 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'walkout': ('walkout',),
     'walkwithbackpack': ('ruck',),
     'walkwithrucksack': ('ruck',),
+    'wallassist': ('assisted',),
+    'wallassisted': ('assisted',),
     'wallsit': ('wall', 'sit'),
     'warmup': ('warm-up',),
     'waterbottle': ('dumbbell',),
+    'waterjug': ('dumbbell',),
     'weightdisc': ('plate',),
     'weighted': ('weighted',),
     'weightedvest': ('weighted',),
@@ -1076,11 +1148,14 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'windshield': ('windshield',),
     'with': ('with',),
     'withoutlegdrive': ('feet-up',),
+    'withrotation': ('rotational',),
+    'withtwist': ('rotational',),
     'woodchop': ('woodchop',),
     'woodchopper': ('woodchop',),
     'wraise': ('w', 'raise'),
     'wristext': ('wrist', 'extension'),
     'wristextension': ('wrist', 'extension'),
+    'wristextensor': ('wrist', 'extension'),
     'wristflex': ('wrist', 'flexion'),
     'wristflexion': ('wrist', 'flexion'),
     'wtd': ('weighted',),
@@ -1089,6 +1164,9 @@ SPELLINGS: dict[str, tuple[str, ...]] = {
     'xover': ('crossover',),
     'yokebar': ('safety-bar',),
     'yraise': ('y', 'raise'),
+    'yti': ('i-y-t', 'raise'),
+    'ytw': ('i-y-t', 'raise'),
+    'ytwl': ('i-y-t', 'raise'),
 }
 
 KINDS: dict[str, tuple[str, ...]] = {
@@ -1199,6 +1277,7 @@ KINDS: dict[str, tuple[str, ...]] = {
     'bent-knee': ('lift',),
     'bent-over': ('lift',),
     'between': ('joining',),
+    'between-the-legs': ('free',),
     'bfr': ('free',),
     'biceps': ('thing',),
     'bicycle': ('lift',),
@@ -1212,7 +1291,7 @@ KINDS: dict[str, tuple[str, ...]] = {
     'boat': ('lift',),
     'body': ('thing',),
     'bodyweight': ('implement', 'bodyweight'),
-    'bolster': ('free',),
+    'bolster': ('thing',),
     'bomb': ('lift',),
     'bomber': ('lift',),
     'bor': ('lift',),
@@ -1232,9 +1311,12 @@ KINDS: dict[str, tuple[str, ...]] = {
     'broad': ('lift',),
     'broomstick': ('lift',),
     'bucket': ('lift',),
+    'buddy': ('lift',),
     'bug': ('lift',),
     'build': ('lift',),
+    'bump': ('lift',),
     'bumper': ('free',),
+    'bunny': ('lift',),
     'burpee': ('movement',),
     'butterfly': ('lift',),
     'by': ('joining',),
@@ -1242,11 +1324,15 @@ KINDS: dict[str, tuple[str, ...]] = {
     'cable': ('implement', 'cable'),
     'calf': ('thing',),
     'cambered-bar': ('held', 'barbell'),
+    'campu': ('lift',),
+    'campusing': ('lift',),
     'can': ('lift',),
     'candle': ('lift',),
     'canoe': ('lift',),
     'captain': ('lift',),
+    'car': ('lift',),
     'carry': ('movement',),
+    'casualty': ('lift',),
     'catch': ('free',),
     'cervical': ('lift',),
     'chain': ('free',),
@@ -1335,13 +1421,16 @@ KINDS: dict[str, tuple[str, ...]] = {
     'deep': ('free',),
     'deficit': ('free',),
     'delt': ('thing',),
+    'density': ('lift',),
     'depression': ('lift',),
     'depth': ('free',),
     'desk': ('free',),
     'developer': ('lift',),
     'deviation': ('lift',),
+    'devil': ('lift',),
     'diagonal': ('lift',),
     'diamond': ('lift',),
+    'dig': ('lift',),
     'dip': ('movement',),
     'direction': ('lift',),
     'dish': ('lift',),
@@ -1361,11 +1450,13 @@ KINDS: dict[str, tuple[str, ...]] = {
     'downward': ('direction',),
     'drag': ('movement',),
     'dragon': ('lift',),
+    'dribble': ('lift',),
     'drill': ('free',),
     'drive': ('movement',),
     'drop': ('lift',),
     'drop-set': ('free',),
     'dumbbell': ('implement', 'dumbbell'),
+    'dummy': ('lift',),
     'dying': ('lift',),
     'dynamic': ('free',),
     'e/s': ('free',),
@@ -1375,6 +1466,7 @@ KINDS: dict[str, tuple[str, ...]] = {
     'eccentric': ('free',),
     'edge': ('thing',),
     'effort': ('free',),
+    'eight': ('free',),
     'elbow': ('thing',),
     'elevated': ('lift',),
     'elliptical': ('lift',),
@@ -1390,7 +1482,6 @@ KINDS: dict[str, tuple[str, ...]] = {
     'explosive': ('free',),
     'extended': ('lift',),
     'extension': ('movement',),
-    'extensor': ('lift',),
     'external': ('lift',),
     'extra': ('free',),
     'eye': ('free',),
@@ -1404,16 +1495,20 @@ KINDS: dict[str, tuple[str, ...]] = {
     'farmer': ('lift',),
     'fast': ('free',),
     'feet-up': ('lift',),
+    'filled': ('free',),
     'finger': ('thing',),
     'fingerboard': ('lift',),
-    'fingertip': ('lift',),
+    'fingertip': ('thing',),
     'finisher': ('free',),
     'fire': ('lift',),
+    'fireman': ('lift',),
     'first-pull': ('free',),
+    'five': ('free',),
     'flag': ('lift',),
     'flared': ('lift',),
     'flat': ('free',),
     'flexed': ('lift',),
+    'flexible': ('lift',),
     'flexion': ('movement',),
     'flexor': ('lift',),
     'flip': ('lift',),
@@ -1429,14 +1524,16 @@ KINDS: dict[str, tuple[str, ...]] = {
     'for': ('joining',),
     'for-balance': ('free',),
     'forearm': ('thing',),
-    'forehead': ('free',),
+    'forehead': ('thing',),
     'forward': ('direction',),
     'forward-back': ('free',),
     'four': ('free',),
     'four-way': ('lift',),
     'frame': ('thing',),
     'free': ('free',),
+    'freestyle': ('lift',),
     'french': ('lift',),
+    'frenchy': ('lift',),
     'frog': ('lift',),
     'from': ('joining',),
     'from-mid-thigh': ('free',),
@@ -1459,11 +1556,15 @@ KINDS: dict[str, tuple[str, ...]] = {
     'gripper': ('lift',),
     'groin': ('thing',),
     'ground': ('free',),
+    'group': ('free',),
+    'guard': ('lift',),
     'guided': ('lift',),
     'guided-bar': ('implement', 'guided bar'),
+    'gym': ('free',),
     'hack': ('lift',),
     'half': ('lift',),
     'half-kneeling': ('position', 'kneeling'),
+    'hall': ('free',),
     'halo': ('movement',),
     'hammer': ('lift',),
     'hamstring': ('thing',),
@@ -1505,6 +1606,7 @@ KINDS: dict[str, tuple[str, ...]] = {
     'horizontal': ('variant',),
     'hover': ('lift',),
     'hovering': ('lift',),
+    'hub': ('lift',),
     'hug': ('lift',),
     'hugged': ('lift',),
     'hurdle': ('lift',),
@@ -1512,6 +1614,7 @@ KINDS: dict[str, tuple[str, ...]] = {
     'hydrant': ('lift',),
     'hyperextension': ('movement',),
     'i': ('lift',),
+    'i-y-t': ('lift',),
     'in': ('joining',),
     'in-dip': ('free',),
     'inchworm': ('lift',),
@@ -1531,9 +1634,9 @@ KINDS: dict[str, tuple[str, ...]] = {
     'is': ('filler',),
     'isometric': ('thing',),
     'it': ('filler',),
-    'ityw': ('lift',),
-    'iyt': ('lift',),
+    'jack': ('lift',),
     'jackknife': ('lift',),
+    'jammer': ('lift',),
     'jefferson': ('lift',),
     'jerk': ('movement',),
     'jerrycan': ('lift',),
@@ -1554,6 +1657,7 @@ KINDS: dict[str, tuple[str, ...]] = {
     'l': ('free',),
     'l-sit': ('lift',),
     'l/r': ('free',),
+    'ladder': ('lift',),
     'land': ('free',),
     'landing': ('free',),
     'landmine': ('lift',),
@@ -1579,12 +1683,16 @@ KINDS: dict[str, tuple[str, ...]] = {
     'lift': ('movement',),
     'lifted': ('lift',),
     'light': ('free',),
+    'lightened': ('free',),
     'lighter': ('free',),
     'line': ('thing',),
+    'litter': ('lift',),
     'little': ('free',),
     'load': ('thing',),
+    'lock': ('lift',),
     'locked': ('free',),
     'lockout': ('free',),
+    'log': ('held', 'barbell'),
     'long': ('thing',),
     'long-lever': ('lift',),
     'long-sit': ('free',),
@@ -1599,6 +1707,7 @@ KINDS: dict[str, tuple[str, ...]] = {
     'lunge': ('movement',),
     'lying': ('position', 'lying', 'prone', 'supported'),
     'machine': ('implement', 'machine'),
+    'maker': ('lift',),
     'man': ('lift',),
     'manual': ('lift',),
     'march': ('movement',),
@@ -1607,6 +1716,7 @@ KINDS: dict[str, tuple[str, ...]] = {
     'max': ('free',),
     'maximal': ('free',),
     'maximum': ('free',),
+    'md': ('free',),
     'medicine-ball': ('implement', 'medicine ball'),
     'medium': ('free',),
     'meet': ('free',),
@@ -1641,8 +1751,10 @@ KINDS: dict[str, tuple[str, ...]] = {
     'negative': ('free',),
     'neutral-grip': ('grip', 'neutral'),
     'new': ('free',),
+    'nine': ('free',),
     'ninety': ('lift',),
     'no': ('free',),
+    'no-money': ('lift',),
     'nod': ('lift',),
     'non': ('free',),
     'nordic': ('lift',),
@@ -1678,12 +1790,14 @@ KINDS: dict[str, tuple[str, ...]] = {
     'outside': ('thing',),
     'outward': ('direction',),
     'over': ('joining',),
+    'overcoming': ('free',),
     'overhand': ('grip', 'overhand'),
     'overhead': ('variant',),
     'overload': ('lift',),
     'overspeed': ('lift',),
     'own': ('free',),
     'pack': ('lift',),
+    'packed': ('free',),
     'pad': ('free',),
     'paddle': ('lift',),
     'paddling': ('lift',),
@@ -1708,6 +1822,8 @@ KINDS: dict[str, tuple[str, ...]] = {
     'penguin': ('lift',),
     'per': ('joining',),
     'peroneal': ('lift',),
+    'pick': ('lift',),
+    'piggyback': ('lift',),
     'pike': ('lift',),
     'pin': ('thing',),
     'pinch': ('lift',),
@@ -1727,6 +1843,7 @@ KINDS: dict[str, tuple[str, ...]] = {
     'point': ('thing',),
     'pole': ('lift',),
     'poor': ('lift',),
+    'portable': ('lift',),
     'pose': ('lift',),
     'position': ('free',),
     'post': ('thing',),
@@ -1748,6 +1865,7 @@ KINDS: dict[str, tuple[str, ...]] = {
     'prying': ('free',),
     'pseudo': ('lift',),
     'psoa': ('lift',),
+    'pt': ('free',),
     'pu': ('lift',),
     'pull': ('movement',),
     'pull-apart': ('movement',),
@@ -1761,6 +1879,7 @@ KINDS: dict[str, tuple[str, ...]] = {
     'push-up': ('movement',),
     'pushdown': ('movement',),
     'put': ('lift',),
+    'putty': ('lift',),
     'quad': ('thing',),
     'quadruped': ('position', 'quadruped'),
     'quarter': ('lift',),
@@ -1768,9 +1887,10 @@ KINDS: dict[str, tuple[str, ...]] = {
     'quickly': ('free',),
     'r': ('free',),
     'r/l': ('free',),
+    'race': ('lift',),
     'rack': ('thing',),
     'radial': ('lift',),
-    'rail': ('free',),
+    'rail': ('thing',),
     'rainbow': ('lift',),
     'raise': ('movement',),
     'ramp': ('free',),
@@ -1792,7 +1912,10 @@ KINDS: dict[str, tuple[str, ...]] = {
     'renegade': ('lift',),
     'rep': ('free',),
     'repeated': ('free',),
+    'repeater': ('lift',),
+    'rescue': ('lift',),
     'reset': ('free',),
+    'resistance': ('lift',),
     'resisted': ('free',),
     'rest': ('free',),
     'retraction': ('movement',),
@@ -1800,7 +1923,9 @@ KINDS: dict[str, tuple[str, ...]] = {
     'return': ('free',),
     'reverse': ('variant',),
     'reverse-grip': ('lift',),
+    'rhythmic': ('lift',),
     'rib': ('free',),
+    'rice': ('lift',),
     'ride': ('lift',),
     'right': ('free',),
     'ring': ('implement', 'suspension'),
@@ -1817,6 +1942,7 @@ KINDS: dict[str, tuple[str, ...]] = {
     'rom': ('free',),
     'roman': ('lift',),
     'romanian': ('lift',),
+    'room': ('free',),
     'rope': ('thing',),
     'rotating': ('lift',),
     'rotation': ('movement',),
@@ -1827,6 +1953,7 @@ KINDS: dict[str, tuple[str, ...]] = {
     'row': ('movement',),
     'rower': ('lift',),
     'rpe': ('free',),
+    'rsi': ('free',),
     'rto': ('free',),
     'rubber': ('lift',),
     'ruck': ('lift',),
@@ -1839,7 +1966,6 @@ KINDS: dict[str, tuple[str, ...]] = {
     'sandbag': ('implement', 'sandbag'),
     'saq': ('lift',),
     'saw': ('lift',),
-    'sb': ('lift',),
     'scaption': ('lift',),
     'scapular': ('thing',),
     'scarecrow': ('lift',),
@@ -1853,19 +1979,22 @@ KINDS: dict[str, tuple[str, ...]] = {
     'seated': ('position', 'seated'),
     'second': ('free',),
     'second-pull': ('free',),
+    'see': ('lift',),
     'segmental': ('lift',),
     'selectorised': ('lift',),
     'semi': ('lift',),
     'serratus': ('thing',),
     'set': ('free',),
     'settee': ('free',),
+    'setting': ('lift',),
+    'seven': ('free',),
     'sheet': ('lift',),
     'shelf': ('free',),
     'shin': ('thing',),
     'shoe': ('free',),
     'short': ('thing',),
     'short-lever': ('lift',),
-    'shot': ('lift',),
+    'shot': ('implement', 'medicine ball'),
     'shoulder': ('thing',),
     'shoulder-height': ('free',),
     'shoulder-width': ('free',),
@@ -1879,11 +2008,13 @@ KINDS: dict[str, tuple[str, ...]] = {
     'side-lying': ('position', 'side-lying'),
     'side-on': ('free',),
     'sideway': ('direction',),
+    'simulator': ('lift',),
     'single': ('free',),
     'sissy': ('lift',),
     'sit': ('lift',),
     'sit-to-stand': ('movement',),
     'sit-up': ('movement',),
+    'six': ('free',),
     'skater': ('movement',),
     'ski': ('lift',),
     'skiing': ('lift',),
@@ -1929,9 +2060,13 @@ KINDS: dict[str, tuple[str, ...]] = {
     'spotter-arm': ('free',),
     'sprint': ('movement',),
     'sprinting': ('lift',),
+    'squad': ('free',),
     'squat': ('movement',),
     'squeeze': ('free',),
+    'stab': ('lift',),
+    'stabilisation': ('lift',),
     'stability-ball': ('thing',),
+    'stabilization': ('lift',),
     'stack': ('thing',),
     'stadium': ('lift',),
     'staggered-stance': ('position', 'split'),
@@ -1967,6 +2102,8 @@ KINDS: dict[str, tuple[str, ...]] = {
     'straight-leg': ('lift',),
     'strap': ('free',),
     'strapped': ('free',),
+    'streamline': ('free',),
+    'stretcher': ('lift',),
     'strict': ('free',),
     'stride': ('thing',),
     'style': ('free',),
@@ -1981,8 +2118,13 @@ KINDS: dict[str, tuple[str, ...]] = {
     'supine': ('position', 'lying', 'supported'),
     'support': ('thing',),
     'supported': ('lift',),
+    'supramax': ('free',),
+    'supramaximal': ('free',),
     'suspension': ('implement', 'suspension'),
+    'swap': ('free',),
+    'swim': ('lift',),
     'swimmer': ('lift',),
+    'swimming': ('lift',),
     'swing': ('movement',),
     'swooping': ('lift',),
     't': ('lift',),
@@ -1993,9 +2135,11 @@ KINDS: dict[str, tuple[str, ...]] = {
     'tall-kneeling': ('position', 'kneeling'),
     'tandem': ('lift',),
     'tap': ('movement',),
+    'team': ('free',),
     'technical': ('free',),
     'technique': ('free',),
     'tempo': ('free',),
+    'ten': ('free',),
     'tendon': ('lift',),
     'tension': ('free',),
     'terminal': ('lift',),
@@ -2008,6 +2152,7 @@ KINDS: dict[str, tuple[str, ...]] = {
     'thi': ('filler',),
     'thick': ('free',),
     'thick-bar': ('held', 'barbell'),
+    'thick-grip': ('free',),
     'thigh': ('thing',),
     'thin': ('free',),
     'third': ('lift',),
@@ -2071,7 +2216,10 @@ KINDS: dict[str, tuple[str, ...]] = {
     'ulnar': ('lift',),
     'under': ('joining',),
     'underhand': ('grip', 'underhand'),
+    'unequal': ('lift',),
+    'uneven': ('lift',),
     'unpowered': ('lift',),
+    'unrack': ('lift',),
     'unsupported': ('free',),
     'until': ('joining',),
     'up': ('direction',),
@@ -2089,6 +2237,7 @@ KINDS: dict[str, tuple[str, ...]] = {
     'versu': ('joining',),
     'vertical': ('variant',),
     'via': ('joining',),
+    'viking': ('lift',),
     'vmo': ('lift',),
     'vs': ('joining',),
     'w': ('lift',),
@@ -2106,6 +2255,7 @@ KINDS: dict[str, tuple[str, ...]] = {
     'weight': ('thing',),
     'weighted': ('free',),
     'wheel': ('thing',),
+    'wheelbarrow': ('lift',),
     'whole': ('lift',),
     'wide': ('free',),
     'wide-grip': ('grip', 'wide'),
@@ -2127,11 +2277,10 @@ KINDS: dict[str, tuple[str, ...]] = {
     'wrist': ('thing',),
     'x': ('lift',),
     'y': ('lift',),
+    'yielding': ('free',),
     'yoga': ('lift',),
     'yoke': ('lift',),
     'your': ('filler',),
-    'ytw': ('lift',),
-    'ytwl': ('lift',),
     'z': ('lift',),
     'zercher': ('lift',),
     'zottman': ('lift',),
@@ -2144,6 +2293,9 @@ ALONE: dict[str, str] = {
     'butterfly': 'machine fly',
     'incline': 'incline bench press',
     'barbell incline': 'incline bench press',
+    'incline multi-grip-bar': 'incline bench press',
+    'incline thick-bar': 'incline bench press',
+    'cambered-bar incline': 'incline bench press',
     'dumbbell incline': 'incline dumbbell press',
     'decline': 'decline bench press',
     'barbell decline': 'decline bench press',
@@ -2181,7 +2333,9 @@ HEADS: str = (
     'breathing\n'
     'bridge\n'
     'bug\n'
+    'bump\n'
     'burpee\n'
+    'campusing\n'
     'can\n'
     'carry\n'
     'chin\n'
@@ -2209,10 +2363,12 @@ HEADS: str = (
     'deck\n'
     'depression\n'
     'deviation\n'
+    'dig\n'
     'dip\n'
     'dog\n'
     'dorsiflexion\n'
     'drag\n'
+    'dribble\n'
     'drive\n'
     'drop\n'
     'eversion\n'
@@ -2222,7 +2378,9 @@ HEADS: str = (
     'flexion\n'
     'flip\n'
     'fly\n'
+    'frenchy\n'
     'from-mid-thigh\n'
+    'front\n'
     'get\n'
     'get-up\n'
     'glute-ham\n'
@@ -2239,13 +2397,12 @@ HEADS: str = (
     'inchworm\n'
     'inversion\n'
     'isometric\n'
-    'ityw\n'
-    'iyt\n'
     'jackknife\n'
     'jerk\n'
     'jump\n'
     'kickback\n'
     'l-sit\n'
+    'ladder\n'
     'landing\n'
     'leap\n'
     'lever\n'
@@ -2254,12 +2411,15 @@ HEADS: str = (
     'lowering\n'
     'lp\n'
     'lunge\n'
+    'maker\n'
     'march\n'
     'marching\n'
     'morning\n'
     'muscle\n'
     'muscle-up\n'
+    'no-money\n'
     'open\n'
+    'opening\n'
     'pass\n'
     'pike\n'
     'pistol\n'
@@ -2284,12 +2444,15 @@ HEADS: str = (
     'raise\n'
     'reach\n'
     'rear-foot-elevated\n'
+    'repeater\n'
     'retraction\n'
     'rock\n'
+    'roll\n'
     'rollout\n'
     'romanian\n'
     'rope\n'
     'rotation\n'
+    'rotational\n'
     'row\n'
     'ruck\n'
     'rucking\n'
@@ -2299,6 +2462,7 @@ HEADS: str = (
     'scr\n'
     'screwdriver\n'
     'scrunch\n'
+    'setting\n'
     'shrug\n'
     'sit\n'
     'sit-to-stand\n'
@@ -2313,6 +2477,7 @@ HEADS: str = (
     'sprinting\n'
     'squat\n'
     'squeeze\n'
+    'stab\n'
     'stand\n'
     'step\n'
     'step-down\n'
@@ -2330,6 +2495,7 @@ HEADS: str = (
     'thrust\n'
     'thruster\n'
     'toss\n'
+    'touch\n'
     'tow\n'
     'ttb\n'
     'tuck\n'
@@ -2339,12 +2505,11 @@ HEADS: str = (
     'walk\n'
     'walkout\n'
     'wave\n'
+    'wheelbarrow\n'
     'windmill\n'
     'wiper\n'
     'woodchop\n'
     'yoke\n'
-    'ytw\n'
-    'ytwl\n'
 )
 
 NAMES: str = (
@@ -2439,12 +2604,14 @@ NAMES: str = (
     'alternating\talternating heel touch\theel touch crunch\n'
     'alternating\talternating jump split squat\tsplit squat jump\n'
     'alternating\talternating jump step-up\texplosive step-up\n'
+    'alternating\talternating kettlebell press\talternating dumbbell shoulder press\t\tkettlebell\n'
     'alternating\talternating kettlebell row\talternating kettlebell row\town\n'
     'alternating\talternating lunge\tbodyweight lunge\n'
     'alternating\talternating prone raise\tprone alternating arm and leg raise\n'
     'alternating\talternating push\texplosive step-up\n'
     'alternating\talternating rope wave\talternating rope wave\town\n'
     'alternating\talternating sandbag shoulder\tsandbag over shoulder\n'
+    'alternating\talternating skipping\tjump rope\n'
     'alternating\talternating wave\talternating rope wave\n'
     'altitude\taltitude drop\tdrop landing\n'
     'altitude\taltitude landing\tdrop landing\n'
@@ -2474,10 +2641,13 @@ NAMES: str = (
     'anti-rotation\tanti-rotation band overhead raise\tanti-rotation press overhead\t\tband\n'
     'anti-rotation\tanti-rotation band press\tband anti-rotation press\n'
     'anti-rotation\tanti-rotation band press\tband anti-rotation press\town\n'
+    'anti-rotation\tanti-rotation cable chop\tcable woodchop\n'
     'anti-rotation\tanti-rotation cable press\tanti-rotation press\n'
+    'anti-rotation\tanti-rotation chop\tcable woodchop\n'
     'anti-rotation\tanti-rotation isometric\tanti-rotation press\n'
     'anti-rotation\tanti-rotation isometric press\tanti-rotation press\n'
     'anti-rotation\tanti-rotation kneeling press\thalf-kneeling anti-rotation press\n'
+    'anti-rotation\tanti-rotation lift\tlow-to-high cable chop\n'
     'anti-rotation\tanti-rotation overhead press\tanti-rotation press overhead\n'
     'anti-rotation\tanti-rotation overhead press\tanti-rotation press overhead\town\n'
     'anti-rotation\tanti-rotation overhead press raise\tanti-rotation press overhead\n'
@@ -2514,12 +2684,17 @@ NAMES: str = (
     'assisted\tassisted jump\tband-assisted jump\n'
     'assisted\tassisted lunge\tsuspension lunge\n'
     'assisted\tassisted machine pull-up\tassisted pull-up\n'
+    'assisted\tassisted one-arm pull-up towel\toffset pull-up\n'
     'assisted\tassisted pu\tassisted pull-up\n'
     'assisted\tassisted pull-up\tassisted pull-up\town\n'
     'assisted\tassisted squat\tsuspension squat\n'
     'australian\taustralian pull-up\tinverted row\n'
     'backward\tbackward crawl\tcrab walk\n'
+    'backward\tbackward drag dummy\tdummy drag\n'
+    'backward\tbackward drag sandbag\tdummy drag\n'
     'backward\tbackward drag sled\tbackward sled drag\town\n'
+    'backward\tbackward drag tire\tbackward sled drag\n'
+    'backward\tbackward drag tyre\tbackward sled drag\n'
     'backward\tbackward lunge\treverse lunge\n'
     'backward\tbackward pull sled\tbackward sled drag\n'
     'backward\tbackward row sled\tsled row\n'
@@ -2580,6 +2755,7 @@ NAMES: str = (
     'barbell\tbarbell hip thrust\thip thrust\n'
     'barbell\tbarbell jerk push\tpush jerk\n'
     'barbell\tbarbell jerk split\tsplit jerk\n'
+    'barbell\tbarbell jerk squat\tsquat jerk\n'
     'barbell\tbarbell jump shrug\tjump shrug\n'
     'barbell\tbarbell jump squat\tbarbell squat jump\n'
     'barbell\tbarbell jump squat\tbarbell squat jump\town\n'
@@ -2622,6 +2798,7 @@ NAMES: str = (
     'behind-neck\tbehind-neck jerk power\tpush jerk\n'
     'behind-neck\tbehind-neck jerk push\tpush jerk\n'
     'behind-neck\tbehind-neck jerk split\tsplit jerk\n'
+    'behind-neck\tbehind-neck jerk squat\tsquat jerk\n'
     'behind-neck\tbehind-neck lat pulldown\tbehind-the-neck pulldown\n'
     'behind-neck\tbehind-neck press\tbehind-the-neck press\n'
     'behind-neck\tbehind-neck press\tbehind-the-neck press\town\n'
@@ -2674,6 +2851,7 @@ NAMES: str = (
     'bent-knee\tbent-knee plank side\tknee side plank\n'
     'bent-knee\tbent-knee rotation trunk\tbent-knee trunk rotation\town\n'
     'bent-knee\tbent-knee sit-up\tsit-up\n'
+    'bent-over\tband bent-over pull swim\tband swim pull\n'
     'bent-over\tbarbell bent-over row\tbent-over row\n'
     'bent-over\tbent-over calf\tdonkey calf raise\n'
     'bent-over\tbent-over calf raise\tdonkey calf raise\n'
@@ -2691,6 +2869,9 @@ NAMES: str = (
     'bent-over\tbent-over row\tbent-over row\town\n'
     'bent-over\tbent-over row tempo\ttempo bent-over row\town\n'
     'bent-over\tbent-over row trap-bar\ttrap bar row\n'
+    'between-the-legs\tbetween-the-legs sled strap walk\tsled hip extension walk\n'
+    'between-the-legs\tbetween-the-legs throw\tforward scoop throw\n'
+    'between-the-legs\tbetween-the-legs toss\tforward scoop throw\n'
     'biceps\tband biceps curl\tband curl\n'
     'biceps\tbiceps cable curl\tcable curl\n'
     'biceps\tbiceps curl\tbarbell curl\n'
@@ -2752,6 +2933,7 @@ NAMES: str = (
     'bodyweight\tbodyweight squat\tbodyweight squat\town\n'
     'bodyweight\tbodyweight step-up\tbodyweight step-up\n'
     'bodyweight\tbodyweight step-up\tbodyweight step-up\town\n'
+    'bolster\tarc bolster quad short\tshort-arc leg extension\n'
     'bor\tbor\tbent-over row\n'
     'bottom\tbottom press squat\tSots press\n'
     'bottoms-up\tbottoms-up carry\tbottoms-up carry\town\n'
@@ -2759,6 +2941,8 @@ NAMES: str = (
     'bottoms-up\tbottoms-up carry waiter\tbottoms-up carry\n'
     'bottoms-up\tbottoms-up get-up\tbottoms-up Turkish get-up\n'
     'bottoms-up\tbottoms-up get-up turkish\tbottoms-up Turkish get-up\town\n'
+    'bottoms-up\tbottoms-up isometric\tbottoms-up kettlebell hold\n'
+    'bottoms-up\tbottoms-up isometric rack\tbottoms-up kettlebell hold\n'
     'bottoms-up\tbottoms-up press\tbottoms-up kettlebell press\n'
     'bottoms-up\tbottoms-up squat\tpin squat\n'
     'bottoms-up\tbottoms-up waiter walk\tbottoms-up carry\n'
@@ -2780,6 +2964,8 @@ NAMES: str = (
     'bridge\tband bridge glute\tband glute bridge\town\n'
     'bridge\tbridge\tglute bridge\n'
     'bridge\tbridge frog\tfrog pump\n'
+    'bridge\tbridge front neck\tfront neck bridge\n'
+    'bridge\tbridge front neck\tfront neck bridge\town\n'
     'bridge\tbridge glute\tglute bridge\town\n'
     'bridge\tbridge glute march\tmarching glute bridge\n'
     'bridge\tbridge head\tneck bridge\n'
@@ -2792,12 +2978,20 @@ NAMES: str = (
     'broad\tband broad jump\tband-resisted jump\n'
     'broad\tbroad jump\tbroad jump\town\n'
     'broomstick\tbroomstick hinge\thip hinge drill\n'
+    'bucket\tand bucket close open rice\trice bucket\n'
     'bucket\tbucket carry\tbucket carry\town\n'
     'bucket\tbucket carry front\tbucket carry\n'
+    'bucket\tbucket dig rice\trice bucket\n'
+    'bucket\tbucket rice\trice bucket\town\n'
+    'bucket\tbucket rice work\trice bucket\n'
+    'buddy\tbuddy drag\tdummy drag\n'
+    'bunny\tbench bunny hop\tbunny hop over a bench\n'
+    'bunny\tbench bunny hop\tbunny hop over a bench\town\n'
     'burpee\tbox burpee\tburpee\n'
     'burpee\tbox burpee jump\tburpee\n'
     'burpee\tburpee\tburpee\town\n'
     'burpee\tburpee jump\tburpee\n'
+    'butterfly\tband butterfly pull\tband swim pull\n'
     'butterfly\tbutterfly machine\tmachine fly\n'
     'butterfly\tbutterfly machine reverse\tmachine reverse fly\n'
     'butterfly\tbutterfly reverse\tmachine reverse fly\n'
@@ -2816,6 +3010,7 @@ NAMES: str = (
     'cable\tcable curl low\tcable curl\n'
     'cable\tcable curl rope\trope hammer curl\n'
     'cable\tcable delt fly rear\tcable reverse fly\n'
+    'cable\tcable delt rear row\twide-grip seated row\n'
     'cable\tcable face pull\tface pull\n'
     'cable\tcable fly\tcable fly\n'
     'cable\tcable fly\tcable fly\town\n'
@@ -2826,16 +3021,23 @@ NAMES: str = (
     'cable\tcable low row\tseated cable row\n'
     'cable\tcable row\tseated cable row\n'
     'cambered-bar\tcambered-bar curl\tbent-bar curl\n'
+    'campu\tboard bump campu\tcampus board ladder\n'
+    'campu\tboard campu\tcampus board ladder\n'
+    'campu\tbump campu\tcampus board ladder\n'
+    'campusing\tcampusing\tcampus board ladder\n'
     'candle\tcandle leg raise\tlying leg raise with hip lift\n'
     'captain\tcaptain chair\tsupported knee raise\n'
     'captain\tcaptain chair knee raise\tsupported knee raise\n'
     'captain\tcaptain chair leg raise\tsupported leg raise\n'
     'carry\tbear carry hug\tsandbag carry\n'
+    "carry\tbuddy carry\tfireman's carry\n"
     'carry\tcarry down one one up\tmixed carry\n'
     'carry\tcarry high knee\tmarching carry\n'
     'carry\tcarry keg\tsandbag carry\n'
     'carry\tcarry rack\track carry\town\n'
     'carry\tcarry yoke\tyoke carry\town\n'
+    "casualty\tcarry casualty\tfireman's carry\n"
+    'casualty\tcasualty drag\tdummy drag\n'
     'cervical\tcervical cranio flexion\tchin tuck\n'
     'chain\tbench chain\tbench press with chains\n'
     'chair\tchair curl leg\tbodyweight standing leg curl\n'
@@ -2854,13 +3056,16 @@ NAMES: str = (
     'chest\tchest pass step\tmedicine ball push throw\n'
     'chest\tchest pass wall\tmedicine ball chest pass\n'
     'chest-supported\tchest-supported curl\tprone incline curl\n'
+    'chest-supported\tchest-supported curl\tprone incline curl\town\n'
     'chest-supported\tchest-supported delt fly rear\tchest-supported reverse fly\n'
+    'chest-supported\tchest-supported delt raise rear\tchest-supported reverse fly\n'
     'chest-supported\tchest-supported delt rear row\tchest-supported rear-shoulder row\town\n'
     'chest-supported\tchest-supported dumbbell row\tchest-supported dumbbell row\n'
     'chest-supported\tchest-supported dumbbell row\tchest-supported dumbbell row\town\n'
     'chest-supported\tchest-supported dumbbell shrug\tchest-supported shrug\n'
     'chest-supported\tchest-supported elbow out row\tchest-supported rear-shoulder row\n'
     'chest-supported\tchest-supported fly reverse\tchest-supported reverse fly\town\n'
+    'chest-supported\tchest-supported i-y-t raise\tI-Y-T raise\n'
     'chest-supported\tchest-supported machine row\tmachine row\n'
     'chest-supported\tchest-supported raise y\tY raise\n'
     'chest-supported\tchest-supported row\tchest-supported dumbbell row\n'
@@ -3052,7 +3257,6 @@ NAMES: str = (
     'curl\tband curl leg\tband leg curl\town\n'
     'curl\tcurl\tbarbell curl\n'
     'curl\tcurl leg\tlying leg curl\n'
-    'curl\tcurl leg sb\tball leg curl\n'
     'curl-up\tback curl-up hand\tcurl-up\n'
     'curl-up\tcurl-up\tcurl-up\town\n'
     'curl-up\tcurl-up knee one\tcurl-up\n'
@@ -3073,6 +3277,7 @@ NAMES: str = (
     'dead\tdead\tdeadlift\n'
     'dead-hang\tdead-hang\tdead hang\town\n'
     'dead-hang\tdead-hang one-arm\tone-arm hang\n'
+    'dead-hang\tdead-hang passive\tdead hang\n'
     'dead-hang\tdead-hang towel\ttowel hang\n'
     'dead-start\tbench dead-start\tpin bench press\n'
     'dead-start\tbench dead-start press\tpin bench press\n'
@@ -3089,13 +3294,17 @@ NAMES: str = (
     'deadlift\tbarbell deadlift sumo\tsumo deadlift\n'
     'deadlift\tblock deadlift\track pull\n'
     'deadlift\tcable deadlift\tcable Romanian deadlift\n'
+    'deadlift\tcar deadlift\ttrap bar deadlift\n'
     'deadlift\tclean deadlift\tdeadlift\n'
+    'deadlift\tcrook deadlift elbow\telbow-crook deadlift\n'
+    'deadlift\tcrook deadlift elbow\telbow-crook deadlift\town\n'
     'deadlift\tdeadlift\tdeadlift\n'
     'deadlift\tdeadlift\tdeadlift\town\n'
     'deadlift\tdeadlift deficit\tdeficit deadlift\n'
     'deadlift\tdeadlift deficit\tdeficit deadlift\town\n'
     'deadlift\tdeadlift flexion spinal\tspinal-flexion deadlift\town\n'
     'deadlift\tdeadlift floor\tdeadlift\n'
+    'deadlift\tdeadlift frame\ttrap bar deadlift\n'
     'deadlift\tdeadlift hack\tbehind-the-back deadlift\n'
     'deadlift\tdeadlift high pull sumo\tkettlebell high pull\n'
     'deadlift\tdeadlift knee paused\tpaused deadlift\n'
@@ -3113,6 +3322,8 @@ NAMES: str = (
     'deadlift\tdeadlift stance wide\tsumo deadlift\n'
     'deadlift\tdeadlift sumo\tsumo deadlift\n'
     'deadlift\tdeadlift sumo\tsumo deadlift\town\n'
+    'deadlift\tdeadlift towel\tisometric towel pull\n'
+    'deadlift\tdeadlift zercher\telbow-crook deadlift\n'
     'deck\tdeck fly pec\tmachine fly\n'
     'deck\tdeck pec\tmachine fly\n'
     'decline\tbarbell bench decline\tdecline bench press\n'
@@ -3133,6 +3344,7 @@ NAMES: str = (
     'deficit\tback deficit lunge step\tdeficit reverse lunge\n'
     'deficit\tdeficit pu\tdeficit push-up\n'
     'deficit\tdeficit split squat\tfront-foot-elevated split squat\n'
+    'density\tdensity hang\tfingertip hang\n'
     'depression\tbar depression shoulder\tscapular dip\n'
     'depression\tdepression machine shoulder\tmachine shoulder depression\town\n'
     'depth\tbox depth jump\tdepth jump\n'
@@ -3173,13 +3385,17 @@ NAMES: str = (
     'double\tdouble swing\theavy kettlebell swing\n'
     'down\tcurl down leg one two up\teccentric lying leg curl\n'
     'downward\tcable downward fly\thigh-to-low cable fly\n'
+    'drag\tbody drag\tdummy drag\n'
     'drag\tcurl drag\tdrag curl\town\n'
     'dragon\tdragon flag\tbody-length leg lowering\n'
+    'dribble\tball dribble wall\toverhead wall dribble\n'
+    'dribble\tdribble wall\toverhead wall dribble\n'
     'drive\tand dip drive jerk\tjerk dip\n'
     'drive\tband drive knee\tband hip flexion\n'
     'drive\tcable drive knee\tcable hip flexion\n'
     'drive\tdrive jerk\tjerk dip\n'
     'drive\tdrive sled\tsled push\n'
+    'dumbbell\tand burpee clean dumbbell press row\tman-maker\n'
     'dumbbell\tbench decline dumbbell\tdecline dumbbell press\n'
     'dumbbell\tbench decline dumbbell press\tdecline dumbbell press\n'
     'dumbbell\tbench dumbbell\tdumbbell bench press\n'
@@ -3200,6 +3416,8 @@ NAMES: str = (
     'dumbbell\tbiceps curl dumbbell\tdumbbell curl\n'
     'dumbbell\tbird dog dumbbell row\tbird dog row\n'
     'dumbbell\tbug dead dumbbell\tweighted dead bug\n'
+    'dumbbell\tburpee double dumbbell snatch\tdevil press\n'
+    'dumbbell\tburpee dumbbell snatch\tdevil press\n'
     'dumbbell\tcalf dumbbell\tdumbbell calf raise\n'
     'dumbbell\tcalf dumbbell one\tdumbbell single-leg calf raise\n'
     'dumbbell\tcalf dumbbell one raise\tdumbbell single-leg calf raise\n'
@@ -3239,7 +3457,6 @@ NAMES: str = (
     'dumbbell\tcurl dumbbell reverse wrist\treverse wrist curl\n'
     'dumbbell\tcurl dumbbell seated\tseated dumbbell curl\n'
     'dumbbell\tcurl dumbbell seated\tseated dumbbell curl\town\n'
-    'dumbbell\tcurl dumbbell twist\tdumbbell curl\n'
     'dumbbell\tcurl dumbbell wrist\twrist curl\t\tdumbbell\n'
     'dumbbell\tdeadlift dumbbell\tdumbbell deadlift\n'
     'dumbbell\tdeadlift dumbbell\tdumbbell deadlift\town\n'
@@ -3287,6 +3504,7 @@ NAMES: str = (
     'dumbbell\tdumbbell lunge reverse\treverse lunge\n'
     'dumbbell\tdumbbell lunge static\tdumbbell split squat\n'
     'dumbbell\tdumbbell lunge walking\twalking lunge\n'
+    'dumbbell\tdumbbell maker man\tman-maker\n'
     'dumbbell\tdumbbell one-arm press\tone-arm dumbbell bench press\n'
     'dumbbell\tdumbbell one-arm press\tone-arm dumbbell overhead press\n'
     'dumbbell\tdumbbell one-arm row\tone-arm dumbbell row\n'
@@ -3321,6 +3539,7 @@ NAMES: str = (
     'dumbbell\tdumbbell squat two\tdumbbell squat\n'
     'dumbbell\tdumbbell step-up\tstep-up\n'
     'dumbbell\tdumbbell swing\tkettlebell swing\t\tdumbbell\n'
+    'dummy\tdrag dummy\tdummy drag\town\n'
     'dying\tbug dying\tdead bug\n'
     'dynamic\tbench dynamic effort\tspeed bench press\n'
     'dynamic\tbench dynamic effort press\tspeed bench press\n'
@@ -3352,7 +3571,9 @@ NAMES: str = (
     'eccentric\teccentric pull-up\tnegative pull-up\n'
     'eccentric\teccentric push-up\ttempo push-up\n'
     'elbow\tback curl elbow\tdrag curl\n'
+    'elbow\tband catch elbow high\tband swim pull\n'
     'elbow\tcarry crook elbow\tfront-loaded bar carry\n'
+    'elbow\tcatch elbow high\tband swim pull\n'
     'elevated\tbridge elevated\tfeet-elevated glute bridge\n'
     'elevated\tdouble elevated split squat\trear-foot-elevated split squat\n'
     'elevated\televated pike push-up\tfeet-elevated pike push-up\n'
@@ -3420,6 +3641,7 @@ NAMES: str = (
     'extension\tback extension weighted\tweighted back extension\town\n'
     'extension\tband extension finger\tfinger extension with band\n'
     'extension\tband extension finger\tfinger extension with band\town\n'
+    'extension\tband extension finger opening\tfinger extension with band\n'
     'extension\tband extension finger rubber\tfinger extension with band\n'
     'extension\tband extension hip\tband kickback\n'
     'extension\tband extension hip standing\tband kickback\n'
@@ -3458,6 +3680,7 @@ NAMES: str = (
     'extension\tcable extension overhead triceps\toverhead cable triceps extension\town\n'
     'extension\tchair extension hip\tbodyweight standing hip extension\n'
     'extension\tchair extension hip roman\thorizontal back extension\n'
+    'extension\tcounter extension hip\tbodyweight standing hip extension\n'
     'extension\tcross extension face\tone-arm lying triceps extension\n'
     'extension\tdead-stop extension triceps\tlying triceps extension behind the head\n'
     'extension\tdecline extension triceps\tdecline triceps extension\town\n'
@@ -3485,6 +3708,7 @@ NAMES: str = (
     'extension\textension hip machine\tmachine glute kickback\n'
     'extension\textension hip multi\tcable hip extension\n'
     'extension\textension hip prone\tprone hip extension\town\n'
+    'extension\textension hip rail\tbodyweight standing hip extension\n'
     'extension\textension hip sled walk\tsled hip extension walk\town\n'
     'extension\textension hip standing\tcable hip extension\n'
     'extension\textension incline triceps\tincline triceps extension\town\n'
@@ -3551,10 +3775,16 @@ NAMES: str = (
     'finger\tfinger open\tfinger extension with band\n'
     'finger\tfinger roll\tfinger curl\n'
     'finger\tfinger roll up\tfinger curl\n'
+    'fingerboard\tdensity fingerboard hang\tfingertip hang\n'
     'fingerboard\tfingerboard hang\tfingertip hang\n'
+    'fingerboard\tfingerboard repeater\tfingertip hang\n'
+    'fingertip\tfingertip floor lift\tedge lift\n'
     'fingertip\tfingertip hang\tfingertip hang\town\n'
+    "fireman\tcarry fireman\tfireman's carry\town\n"
+    "fireman\tcarry fireman lift\tfireman's carry\n"
     'flat\tflat fly\tdumbbell fly\n'
     'flexed\tarm flexed hang\tchin-up hold\n'
+    'flexible\tbar flexible twist\teccentric wrist extension\n'
     'flexion\tband flexion hip\tband hip flexion\n'
     'flexion\tband flexion hip\tband hip flexion\town\n'
     'flexion\tband flexion neck\tband neck flexion\n'
@@ -3594,7 +3824,9 @@ NAMES: str = (
     'foot-elevated\tfoot-elevated plank\tfeet-elevated plank\town\n'
     'foot-elevated\tfoot-elevated plank side\tfeet-elevated side plank\town\n'
     'foot-elevated\tfoot-elevated push-up\tdecline push-up\n'
+    'foot-elevated\tfoot-elevated push-up ring\tring push-up\n'
     'foot-elevated\tfoot-elevated push-up scapular\tfeet-elevated scapular push-up\town\n'
+    'foot-elevated\tfoot-elevated push-up suspension\tsuspension push-up\n'
     'foot-elevated\tfoot-elevated ring row\tsuspension row\n'
     'foot-elevated\tfoot-elevated row suspension\tsuspension row\n'
     'football\tfootball throw\tmedicine ball overhead throw\n'
@@ -3604,6 +3836,7 @@ NAMES: str = (
     'forearm\tforearm plank side\tside plank\n'
     'forearm\tforearm roller\twrist roller\n'
     'forearm\tforearm slide wall\twall slide\n'
+    'forehead\tbridge forehead\tfront neck bridge\n'
     'forward\tband forward walk\tmonster walk\n'
     'forward\tbarbell forward lunge\tbarbell lunge\n'
     'forward\tbear crawl forward\tbear crawl\n'
@@ -3614,6 +3847,7 @@ NAMES: str = (
     'forward\tforward lunge\tforward lunge\town\n'
     'forward\tforward pull sled\tsled drag\n'
     'forward\tforward scoop throw\tforward scoop throw\town\n'
+    'forward\tforward toss\tforward scoop throw\n'
     'four-way\tback four-way neck\tmachine neck extension\n'
     'four-way\tbend four-way machine neck side\tmachine neck side bend\n'
     'four-way\tflexion four-way lateral machine neck\tmachine neck side bend\n'
@@ -3623,8 +3857,10 @@ NAMES: str = (
     'four-way\tfour-way neck side\tmachine neck side bend\n'
     'frame\tcarry frame\ttrap bar carry\n'
     'frame\tcarry frame yoke\tyoke carry\n'
+    'freestyle\tband freestyle pull\tband swim pull\n'
     'french\tcable french press\toverhead cable triceps extension\n'
     'french\tfrench press\toverhead dumbbell triceps extension\n'
+    'frenchy\tfrenchy\tpull-up with stops\n'
     'from-mid-thigh\tclean from-mid-thigh\thang clean\n'
     'from-mid-thigh\tclean from-mid-thigh hang power\thang power clean\n'
     'from-mid-thigh\tclean from-mid-thigh power\thang power clean\n'
@@ -3677,6 +3913,7 @@ NAMES: str = (
     'goblet\tgoblet squat\tgoblet squat\town\n'
     'goblet\tgoblet walk\tgoblet carry\n'
     'gorilla\tgorilla row\talternating kettlebell row\n'
+    'granny\tgranny throw\tforward scoop throw\n'
     'granny\tgranny toss\tforward scoop throw\n'
     'gripper\tclose gripper\thand gripper squeeze\n'
     'gripper\tgripper\thand gripper squeeze\n'
@@ -3744,6 +3981,7 @@ NAMES: str = (
     'half-kneeling\thalf-kneeling one-arm pulldown\tone-arm lat pulldown\n'
     'half-kneeling\thalf-kneeling out press\thalf-kneeling anti-rotation press\n'
     'half-kneeling\thalf-kneeling overhead press\thalf-kneeling overhead press\town\n'
+    'half-kneeling\thalf-kneeling reverse throw\tkneeling reverse throw\n'
     'half-kneeling\thalf-kneeling rotational throw\thalf-kneeling rotational throw\town\n'
     'half-kneeling\thalf-kneeling side toss\thalf-kneeling rotational throw\n'
     'half-kneeling\thalf-kneeling slam\tkneeling medicine ball slam\n'
@@ -3756,11 +3994,14 @@ NAMES: str = (
     'hamstring\tbridge hamstring one-leg\tsingle-leg hamstring bridge\n'
     'hamstring\tbridge hamstring one-leg\tsingle-leg hamstring bridge\town\n'
     'hamstring\tbridge hamstring walkout\thamstring walkout\n'
+    'hamstring\teccentric hamstring slider\teccentric slider leg curl\n'
     'hamstring\thamstring lower slider\teccentric slider leg curl\n'
     'hamstring\thamstring out slide\teccentric slider leg curl\n'
     'hamstring\thamstring slide\tslider leg curl\n'
+    'hamstring\thamstring slider\tslider leg curl\n'
     'hamstring\thamstring walkout\thamstring walkout\town\n'
     'hand\tbike hand\tarm ergometer\n'
+    'hand-elevated\thand-elevated hop side\tbunny hop over a bench\n'
     'hand-elevated\thand-elevated plank\tincline plank\n'
     'hand-elevated\thand-elevated push-up\tincline push-up\n'
     "handle\tcarry farmer handle\tfarmer's handle carry\town\n"
@@ -3782,8 +4023,11 @@ NAMES: str = (
     'hang\tcurl hang leg\thanging leg curl\town\n'
     'hang\tedge hang\tfingertip hang\n'
     'hang\thang\tdead hang\n'
+    'hang\thang max\tfingertip hang\n'
     'hangboard\thang hangboard\tfingertip hang\n'
+    'hangboard\thangboard repeater\tfingertip hang\n'
     'harness\tdrag harness sled\tsled drag\n'
+    'harness\tdrag harness tyre\tsled drag\n'
     'harness\tflexion harness head\tharness neck flexion\n'
     'harness\tflexion harness neck\tharness neck flexion\n'
     'harness\tflexion harness neck\tharness neck flexion\town\n'
@@ -3821,8 +4065,11 @@ NAMES: str = (
     'hinge\thinge hip\thip hinge drill\n'
     'hinge\thinge wall\thip hinge drill\n'
     'hitch\thip hitch\tpelvic drop\n'
+    'hollow\tarch hollow roll\thollow-to-arch roll\n'
+    'hollow\tarch hollow roll\thollow-to-arch roll\town\n'
     'hollow\tbody hollow\thollow hold\n'
     'hollow\tbody hollow rock\thollow rock\n'
+    'hollow\tbody hollow roll\thollow-to-arch roll\n'
     'hollow\thollow rock\thollow rock\town\n'
     'hop\thop\tsingle-leg hop\n'
     'horizontal\tabduction horizontal prone\tT raise\n'
@@ -3842,6 +4089,9 @@ NAMES: str = (
     'horizontal\thorizontal woodchop\tcable rotation\n'
     'hover\tbench hover\tbench press stopped above the chest\n'
     'hugged\tcarry hugged plate\tplate carry\n'
+    'hurdle\tdepth hurdle jump\tdepth jump\n'
+    'hurdle\tdrop hop hurdle jump\tdepth jump\n'
+    'hurdle\tdrop hurdle jump jump\tdepth jump\n'
     'hurdle\thop hurdle\thurdle jump\n'
     'hurdle\thurdle jump\thurdle jump\town\n'
     'husafell\tcarry husafell\tsandbag carry\n'
@@ -3879,13 +4129,13 @@ NAMES: str = (
     'incline\tcrusher incline skull\tincline triceps extension\n'
     'incline\tcurl hammer incline\tseated hammer curl\n'
     'incline\tcurl incline\tincline dumbbell curl\n'
-    'incline\tcurl incline prone\tprone incline curl\town\n'
     'incline\tcurl incline seated\tincline dumbbell curl\n'
     'incline\tdelt incline raise rear\tchest-supported reverse fly\n'
     'incline\tfly incline\tincline dumbbell fly\n'
     'incline\tfront incline raise\tincline front raise\town\n'
     'incline\tfront incline raise seated\tincline front raise\n'
     'incline\tguided incline press\tguided-bar incline press\n'
+    'incline\ti-y-t incline raise\tI-Y-T raise\n'
     'incline\tincline leg press\tleg press\n'
     'incline\tincline leg raise\tincline leg raise\town\n'
     'incline\tincline plank\tincline plank\town\n'
@@ -3926,6 +4176,7 @@ NAMES: str = (
     'isometric\tankle isometric push\tisometric plantarflexion push\n'
     'isometric\tarch isometric\tprone back extension hold\n'
     'isometric\tarch isometric prone\tprone back extension hold\n'
+    'isometric\tarm front isometric out\tfront raise hold\n'
     'isometric\tback bench extension isometric side\tside lean hold\n'
     'isometric\tback extension isometric\tback extension hold\n'
     'isometric\tback extension isometric\tback extension hold\town\n'
@@ -3942,9 +4193,19 @@ NAMES: str = (
     'isometric\tbarbell isometric static\tbarbell hold\n'
     'isometric\tbarbell isometric timed\tbarbell hold\n'
     'isometric\tbear isometric\tbear hold\town\n'
+    'isometric\tbear isometric leg lift\tbear hold march\n'
+    'isometric\tbear isometric march\tbear hold march\town\n'
     'isometric\tbear isometric neck\tquadruped neck hold\n'
     'isometric\tbear isometric neck position\tquadruped neck hold\n'
+    'isometric\tbear isometric shoulder tap\tbear hold march\n'
     'isometric\tbeast isometric\tbear hold\n'
+    'isometric\tbelt isometric squat\tbelt squat hold\n'
+    'isometric\tbelt isometric squat\tbelt squat hold\town\n'
+    'isometric\tbench isometric\tisometric bench press\n'
+    'isometric\tbench isometric pin\tisometric bench press\n'
+    'isometric\tbench isometric pin press\tisometric bench press\n'
+    'isometric\tbench isometric press\tisometric bench press\n'
+    'isometric\tbench isometric press\tisometric bench press\town\n'
     'isometric\tbench isometric side\tside lean hold\n'
     'isometric\tbend isometric neck side\tisometric neck side bend\n'
     'isometric\tbend isometric neck side\tisometric neck side bend\town\n'
@@ -3974,6 +4235,8 @@ NAMES: str = (
     'isometric\tcalf isometric raise\tcalf raise hold\town\n'
     'isometric\tcalf isometric raise seated\tbent-knee calf hold\n'
     'isometric\tcalf isometric seated\tbent-knee calf hold\n'
+    'isometric\tcan front isometric out water\tfront raise hold\n'
+    'isometric\tcan front isometric water\tfront raise hold\n'
     'isometric\tchair isometric one-leg roman\tsingle-leg back extension hold\n'
     'isometric\tchair isometric roman\tback extension hold\n'
     'isometric\tchin isometric\tchin-up hold\n'
@@ -3992,6 +4255,8 @@ NAMES: str = (
     'isometric\tdeadlift isometric\tbarbell hold\n'
     'isometric\tdeadlift isometric\tisometric mid-thigh pull\n'
     'isometric\tdeadlift isometric lockout\tbarbell hold\n'
+    'isometric\tdeadlift isometric strap\tisometric towel pull\n'
+    'isometric\tdeadlift isometric towel\tisometric towel pull\n'
     'isometric\tdeep flexor isometric neck\tchin tuck\n'
     'isometric\tdeep isometric squat\tsquat hold\n'
     'isometric\tdip isometric support\tdip support hold\town\n'
@@ -4003,6 +4268,7 @@ NAMES: str = (
     "isometric\tdumbbell isometric\tfarmer's hold\n"
     'isometric\tendurance flexor isometric neck\tlying head lift hold\n'
     'isometric\textension hip isometric isometric\tback extension hold\n'
+    'isometric\textension isometric isometric wrist\tisometric wrist extension\n'
     'isometric\textension isometric leg\tisometric leg extension\n'
     'isometric\textension isometric leg\tisometric leg extension\town\n'
     'isometric\textension isometric neck\tisometric neck extension\n'
@@ -4013,7 +4279,6 @@ NAMES: str = (
     'isometric\textension isometric trunk\tback extension hold\n'
     'isometric\textension isometric wrist\tisometric wrist extension\n'
     'isometric\textension isometric wrist\tisometric wrist extension\town\n'
-    'isometric\textensor isometric isometric wrist\tisometric wrist extension\n'
     'isometric\texternal isometric rotation\tisometric external rotation\n'
     'isometric\texternal isometric rotation\tisometric external rotation\town\n'
     "isometric\tfarmer isometric\tfarmer's hold\town\n"
@@ -4026,9 +4291,13 @@ NAMES: str = (
     'isometric\tflexion isometric lateral neck\tisometric neck side bend\n'
     'isometric\tflexion isometric neck\tisometric neck flexion\n'
     'isometric\tflexion isometric neck\tisometric neck flexion\town\n'
+    'isometric\tfoot isometric row\tisometric towel row\n'
+    'isometric\tfront isometric\tfront raise hold\n'
     'isometric\tfront isometric lever\tfront lever hold\town\n'
     'isometric\tfront isometric lever row\tfront lever hold\n'
     'isometric\tfront isometric neck\tisometric neck flexion\n'
+    'isometric\tfront isometric raise\tfront raise hold\n'
+    'isometric\tfront isometric raise\tfront raise hold\town\n'
     'isometric\tgoblet isometric squat\tsquat hold\n'
     'isometric\tgrip isometric\tbarbell hold\n'
     'isometric\tgrip isometric pinch\tplate pinch\n'
@@ -4046,6 +4315,7 @@ NAMES: str = (
     'isometric\thead isometric lift lying\tlying head lift hold\town\n'
     'isometric\thead isometric supine\tlying head lift hold\n'
     'isometric\theel isometric raise\tcalf raise hold\n'
+    'isometric\theight isometric pull-up three\tpull-up with stops\n'
     'isometric\thollow isometric\thollow hold\town\n'
     'isometric\tinternal isometric rotation\tisometric internal rotation\n'
     'isometric\tinternal isometric rotation\tisometric internal rotation\town\n'
@@ -4087,6 +4357,7 @@ NAMES: str = (
     'isometric\tisometric prone\tprone back extension hold\n'
     'isometric\tisometric prone scapular squeeze\tprone cobra hold\n'
     'isometric\tisometric pull rack\tisometric mid-thigh pull\n'
+    'isometric\tisometric pull towel\tisometric towel pull\town\n'
     'isometric\tisometric pull-up\tpull-up hold\n'
     'isometric\tisometric pull-up\tpull-up hold\town\n'
     'isometric\tisometric pull-up top\tpull-up hold\n'
@@ -4095,6 +4366,8 @@ NAMES: str = (
     'isometric\tisometric pushdown\ttriceps extension hold\n'
     'isometric\tisometric quad set\tquad set\n'
     'isometric\tisometric rope\ttowel hang\n'
+    'isometric\tisometric row towel\tisometric towel row\n'
+    'isometric\tisometric row towel\tisometric towel row\town\n'
     'isometric\tisometric seated v\tV-sit hold\n'
     'isometric\tisometric shrug\tshrug hold\n'
     'isometric\tisometric shrug\tshrug hold\town\n'
@@ -4109,16 +4382,19 @@ NAMES: str = (
     'isometric\tisometric squat\tisometric squat\n'
     'isometric\tisometric squat\tisometric squat\town\n'
     'isometric\tisometric squat\tsquat hold\town\n'
+    'isometric\tisometric squat standing\tsquat walkout\n'
+    'isometric\tisometric squat unrack\tsquat walkout\n'
+    'isometric\tisometric squat walkout\tsquat walkout\n'
     'isometric\tisometric squat wall\twall sit\n'
     'isometric\tisometric suitcase\tsuitcase hold\town\n'
     'isometric\tisometric superman\tprone back extension hold\n'
     'isometric\tisometric support\tdip support hold\n'
     'isometric\tisometric tuck\ttuck hold on bars\n'
     'isometric\tisometric v-sit\tV-sit hold\town\n'
-    'ityw\tityw\tI-Y-T raise\n'
-    'iyt\tiyt\tI-Y-T raise\n'
     'jackknife\tjackknife\tV-up\n'
     'jackknife\tjackknife sit-up\tV-up\n'
+    'jammer\tarm jammer press\tstanding lever press\n'
+    'jammer\tjammer press\tstanding lever press\n'
     'jefferson\tcurl jefferson\tspinal-flexion deadlift\n'
     'jefferson\tdeadlift jefferson\tstraddle deadlift\n'
     'jefferson\tjefferson lift\tstraddle deadlift\n'
@@ -4139,6 +4415,7 @@ NAMES: str = (
     'jump\tjump\tcountermovement jump\n'
     'jump\tjump run up\tcountermovement jump\n'
     'jumping\tchin-up jumping\tjumping chin-up\town\n'
+    'jumping\tjack jumping\tjumping jack\town\n'
     'jumping\tjumping lunge\tsplit squat jump\n'
     'jumping\tjumping rope\tjump rope\n'
     'kettlebell\tand clean double jerk kettlebell\tkettlebell clean and jerk\n'
@@ -4154,6 +4431,7 @@ NAMES: str = (
     'kettlebell\tbear carry hug kettlebell\tgoblet carry\n'
     'kettlebell\tbent-over kettlebell row\tkettlebell row\n'
     'kettlebell\tbottoms-up carry kettlebell\tbottoms-up carry\n'
+    'kettlebell\tbottoms-up isometric kettlebell\tbottoms-up kettlebell hold\town\n'
     'kettlebell\tbottoms-up kettlebell overhead press\tbottoms-up kettlebell press\n'
     'kettlebell\tbottoms-up kettlebell press\tbottoms-up kettlebell press\town\n'
     'kettlebell\tbottoms-up kettlebell press seated\tbottoms-up kettlebell press\n'
@@ -4295,11 +4573,14 @@ NAMES: str = (
     'kneeling\tkneeling plank\tknee plank\n'
     'kneeling\tkneeling plank side\tknee side plank\n'
     'kneeling\tkneeling push-up\tknee push-up\n'
+    'kneeling\tkneeling reverse throw\tkneeling reverse throw\town\n'
     'kneeling\tkneeling rollout\tab wheel rollout\n'
     'kneeling\tkneeling rollout slider\tslider rollout\n'
     'kneeling\tkneeling slam\tkneeling medicine ball slam\n'
     'l-sit\tbar l-sit\tL-sit\n'
     'l-sit\tl-sit\tL-sit\town\n'
+    'ladder\tboard campu ladder\tcampus board ladder\town\n'
+    'ladder\tcampu ladder\tcampus board ladder\n'
     'landing\tbox drop landing\tdrop landing\n'
     'landing\tbox landing\tdrop landing\n'
     'landing\tdown landing snap\tsnap-down\n'
@@ -4307,8 +4588,10 @@ NAMES: str = (
     'landing\tdrop landing\tdrop landing\town\n'
     'landing\tdrop landing squat\tdrop landing\n'
     'landmine\t180 landmine\tlandmine rotation\n'
+    'landmine\tback bar landmine squat\tlandmine hack squat\n'
     'landmine\tback landmine lunge step\tlandmine reverse lunge\n'
     'landmine\tgoblet landmine squat\tlandmine squat\n'
+    'landmine\thack landmine squat\tlandmine hack squat\town\n'
     'landmine\thinge landmine\tlandmine Romanian deadlift\n'
     'landmine\tjerk landmine\tlandmine push press\n'
     'landmine\tkneeling landmine press\thalf-kneeling landmine press\n'
@@ -4322,9 +4605,13 @@ NAMES: str = (
     'landmine\tlandmine press push\tlandmine push press\town\n'
     'landmine\tlandmine press two-arm\ttwo-arm landmine press\n'
     'landmine\tlandmine press two-arm\ttwo-arm landmine press\town\n'
+    'landmine\tlandmine punch throw\trotational landmine throw\n'
+    'landmine\tlandmine rainbow\tlandmine rotation\n'
+    'landmine\tlandmine reverse squat\tlandmine hack squat\n'
     'landmine\tlandmine row\tT-bar row\n'
     'landmine\tlandmine row side-on\tone-arm landmine row\n'
     'landmine\tlandmine squat\tlandmine squat\town\n'
+    'landmine\tlandmine throw\trotational landmine throw\n'
     'landmine\tlandmine twist\tlandmine rotation\n'
     'larsen\tlarsen press\tfeet-up bench press\n'
     'lateral\tand bound lateral stick\tlateral bound\n'
@@ -4377,12 +4664,16 @@ NAMES: str = (
     'lever\tfront lever row tuck\tfront lever row\n'
     'lever\tfront lever tuck\tfront lever hold\n'
     'lever\tlever lift\twrist deviation with a lever\n'
+    'lever-arm\tlever-arm press standing\tstanding lever press\n'
     'lift\tarch lift\tshort foot\n'
     'lift\tbird dog leg lift\tdonkey kick\n'
+    'lift\tedge lift\tedge lift\n'
+    'lift\tedge lift\tedge lift\town\n'
     'lift\thack lift\tbehind-the-back deadlift\n'
     'lift\thead lift\tlying head lift hold\n'
     'lifted\tleg lifted plank side top\tside plank with leg raise\n'
     'light\tlight push sled\tsled sprint\n'
+    'litter\tcarry litter\tstretcher carry\n'
     'long-lever\tadduction copenhagen long-lever\tCopenhagen adduction\n'
     'long-lever\tbridge glute long-lever\tlong-lever bridge\n'
     'long-lever\tbridge hamstring long-lever\tlong-lever bridge\n'
@@ -4433,6 +4724,7 @@ NAMES: str = (
     'lowering-only\tcurl leg lowering-only slider\teccentric slider leg curl\n'
     'lowering-only\tcurl lowering-only nordic\tlowering-only Nordic curl\town\n'
     'lowering-only\tdip lowering-only\tnegative dip\n'
+    'lowering-only\thamstring lowering-only slider\teccentric slider leg curl\n'
     'lowering-only\tlowering-only pull-up\tnegative pull-up\n'
     'lp\tlp\tleg press\n'
     'lunge\tback lunge\treverse lunge\n'
@@ -4543,6 +4835,9 @@ NAMES: str = (
     'machine\tmachine stair\tloaded stair climb\n'
     'machine\tmachine step\tstair climber\n'
     'machine\tmachine twist\tmachine trunk rotation\n'
+    'maker\tmaker man\tman-maker\town\n'
+    'manual\tcurl leg manual\tmanual leg curl\town\n'
+    'march\tband lying march\tband hip flexion\n'
     'march\tband march\tband hip flexion\n'
     'march\tband march psoa\tband hip flexion\n'
     'march\tbelt march\tbelt squat march\n'
@@ -4572,11 +4867,12 @@ NAMES: str = (
     'medicine-ball\tchest medicine-ball pass seated\tseated medicine ball chest pass\town\n'
     'medicine-ball\tchest medicine-ball pass supine\tlying medicine ball chest throw\n'
     'medicine-ball\tchest medicine-ball throw\tmedicine ball chest pass\n'
+    'medicine-ball\tdribble medicine-ball wall\toverhead wall dribble\n'
     'medicine-ball\tforward medicine-ball scoop\tforward scoop throw\n'
     'medicine-ball\thalf-kneeling medicine-ball rotation throw\thalf-kneeling rotational throw\n'
     'medicine-ball\thalf-kneeling medicine-ball throw\thalf-kneeling rotational throw\n'
     'medicine-ball\tkneeling medicine-ball slam\tkneeling medicine ball slam\town\n'
-    'medicine-ball\tlunge medicine-ball rotation\tlunge with rotation\n'
+    'medicine-ball\tlunge medicine-ball rotational\tlunge with rotation\n'
     'medicine-ball\tmedicine-ball one-arm put\tone-arm medicine ball put\town\n'
     'medicine-ball\tmedicine-ball overhead pass\tmedicine ball overhead throw\n'
     'medicine-ball\tmedicine-ball overhead slam\tmedicine ball slam\n'
@@ -4664,6 +4960,8 @@ NAMES: str = (
     'neutral-grip\tneutral-grip pull-up weighted\tweighted neutral-grip pull-up\n'
     'neutral-grip\tneutral-grip pull-up weighted\tweighted neutral-grip pull-up\town\n'
     'neutral-grip\tneutral-grip pulldown\tneutral-grip lat pulldown\n'
+    'no-money\tband no-money\tdouble band external rotation\n'
+    'no-money\tno-money\tdouble band external rotation\n'
     'nordic\tband curl nordic\tassisted Nordic curl\n'
     'nordic\tbent curl hip nordic\trazor curl\n'
     'nordic\tcurl drop nordic\tlowering-only Nordic curl\n'
@@ -4684,8 +4982,11 @@ NAMES: str = (
     'off-chest\tbench off-chest paused press\tbench press stopped above the chest\n'
     'off-chest\tbench off-chest press stopped\tbench press stopped above the chest\town\n'
     'off-chest\tbench off-chest stopped\tbench press stopped above the chest\n'
+    "offset\tcarry farmer offset\toffset farmer's carry\town\n"
+    "offset\tcarry load offset\toffset farmer's carry\n"
     'offset\tcarry offset\tsuitcase carry\n'
     'offset\tcarry offset rack\tone-arm rack carry\n'
+    "offset\tfarmer offset walk\toffset farmer's carry\n"
     'one-arm\tand clean one-arm press\tkettlebell clean and press\n'
     'one-arm\tcable chest one-arm press\tone-arm cable press\n'
     'one-arm\tcable curl low one-arm\tone-arm cable curl\n'
@@ -4709,10 +5010,12 @@ NAMES: str = (
     'one-arm\tchin-up one-arm\tone-arm chin-up\town\n'
     'one-arm\tclean one-arm\tkettlebell clean\n'
     'one-arm\tcrusher one-arm skull\tone-arm lying triceps extension\n'
+    'one-arm\tdribble one-arm wall\toverhead wall dribble\n'
     'one-arm\tfront one-arm raise\talternating front raise\n'
     'one-arm\thang one-arm\tone-arm hang\n'
     'one-arm\thang one-arm\tone-arm hang\town\n'
     'one-arm\tlateral one-arm raise\tone-arm dumbbell lateral raise\n'
+    'one-arm\tlift one-arm pinch\tpinch block lift\n'
     'one-arm\tmachine one-arm row\tone-arm machine row\n'
     'one-arm\tmachine one-arm row\tone-arm machine row\town\n'
     'one-arm\tone-arm plank\tone-arm plank\n'
@@ -4819,7 +5122,6 @@ NAMES: str = (
     'only\tbird dog leg only\tquadruped leg reach\n'
     'opening\tfinger opening\tfinger extension with band\n'
     'opposite-arm\tand leg opposite-arm raise\tprone alternating arm and leg raise\n'
-    'out\tand out\ttuck-up\n'
     'outside\tcircle outside\trope outward circles\n'
     'outward\tcircle outward rope\trope outward circles\town\n'
     'overhand\tcable curl overhand\treverse cable curl\n'
@@ -4852,6 +5154,7 @@ NAMES: str = (
     "overhead\tcarry one-arm overhead\twaiter's walk\n"
     'overhead\tcarry overhead\toverhead carry\town\n'
     'overhead\tcarry overhead two-arm\toverhead carry\n'
+    'overhead\tdribble overhead wall\toverhead wall dribble\town\n'
     'overhead\tdumbbell one-arm overhead press\tone-arm dumbbell overhead press\n'
     'overhead\tdumbbell one-arm overhead press\tone-arm dumbbell overhead press\town\n'
     'overhead\tdumbbell overhead press\tstanding dumbbell shoulder press\n'
@@ -4904,7 +5207,11 @@ NAMES: str = (
     'partial\tlateral partial raise\tpartial lateral raise\n'
     'partial\tlateral partial raise\tpartial lateral raise\town\n'
     'partial\tpartial squat\tquarter squat\n'
+    "partner\tcarry partner\tfireman's carry\n"
     'partner\tcurl held lower nordic partner\tlowering-only Nordic curl\n'
+    'partner\tcurl leg partner\tmanual leg curl\n'
+    'partner\tdown leg partner throw\tpartner leg throw\n'
+    'partner\tleg partner throw\tpartner leg throw\town\n'
     'pass\tback back ball pass\tmedicine ball wall taps\n'
     'passive\thang passive\tdead hang\n'
     'patellar\tpatellar squat tendon\tsingle-leg decline squat\n'
@@ -4936,10 +5243,16 @@ NAMES: str = (
     'penguin\tcrunch penguin\theel touch crunch\n'
     'peroneal\tband eversion peroneal\tband ankle eversion\n'
     'peroneal\tband peroneal work\tband ankle eversion\n'
+    'pick\tedge pick up\tedge lift\n'
+    "piggyback\tcarry piggyback\tfireman's carry\n"
     'pike\tball pike\tstability-ball pike\n'
     'pike\tleg lift pike\tseated straight-leg lift\n'
     'pike\tpike pu\tpike push-up\n'
+    'pinch\tblock lift pinch\tpinch block lift\n'
+    'pinch\tblock lift pinch\tpinch block lift\town\n'
     'pinch\tcarry pinch\tpinch carry\town\n'
+    'pinch\thub lift pinch\tpinch block lift\n'
+    'pinch\tlift pinch\tpinch block lift\n'
     'pinwheel\tcurl pinwheel\tcross-body hammer curl\n'
     'pistol\tbox pistol\tsingle-leg box squat\n'
     'pistol\tbox pistol\tsingle-leg squat\n'
@@ -4953,6 +5266,8 @@ NAMES: str = (
     'plank\tback plank\treverse plank\n'
     'plank\tball plank\tstability-ball plank\n'
     'plank\tband plank row side\tside plank row\t\tband\n'
+    'plank\tbear leg lift plank\tbear hold march\n'
+    'plank\tbear march plank\tbear hold march\n'
     'plank\tbear plank\tbear hold\n'
     'plank\tbench plank\tincline plank\n'
     'plank\tcable plank row side\tside plank row\n'
@@ -4979,6 +5294,7 @@ NAMES: str = (
     'plank\tleg lift plank side\tside plank with leg raise\n'
     'plank\tlow plank\tplank\n'
     'plank\tplank\tplank\town\n'
+    'plank\tplank roll\trolling plank\n'
     'plank\tplank row\tplank row\town\n'
     'plank\tplank row side\tside plank row\town\n'
     'plank\tplank saw\tbody saw\n'
@@ -4992,8 +5308,7 @@ NAMES: str = (
     'plantarflexion\tisometric plantarflexion push\tisometric plantarflexion push\town\n'
     'plate\tbend neck plate side\tneck side bend\n'
     'plate\tcarry hug plate\tplate carry\n'
-    'plate\tcarry pinch plate\tplate carry\n'
-    'plate\tcarry pinch plate walk\tpinch carry\n'
+    'plate\tcarry pinch plate\tpinch carry\n'
     'plate\tcarry plate\tplate carry\town\n'
     'plate\tcurl neck plate\tneck flexion\n'
     'plate\thalo plate\tkettlebell halo\t\tplate\n'
@@ -5012,7 +5327,9 @@ NAMES: str = (
     'point\t3 point row\tone-arm dumbbell row\n'
     'point\tplank point two\tplank with arm reach\n'
     'pole\tpole row\tdoorway row\n'
+    'portable\tedge lift portable\tedge lift\n'
     'pose\tboat pose\tV-sit hold\n'
+    'position\tbear drag position sandbag\tbear crawl with drag\n'
     'position\thollow position\thollow hold\n'
     'position\tplank position push-up\thigh plank\n'
     'position\tposition press shrug\toverhead shrug\n'
@@ -5053,6 +5370,7 @@ NAMES: str = (
     'press\tand clean power press\tbarbell clean and press\n'
     'press\tand clean power press push\tbarbell clean and press\n'
     'press\tand clean press\tbarbell clean and press\n'
+    'press\tand clean press push\tbarbell clean and press\n'
     'press\tand high leg press wide\thigh-foot leg press\n'
     'press\tball neck press\tstability-ball neck hold\n'
     'press\tband bench press\tbench press with bands\n'
@@ -5076,6 +5394,7 @@ NAMES: str = (
     'press\tbench press slow\ttempo bench press\n'
     'press\tbench press wide\twide-grip bench press\n'
     'press\tboard press\tboard bench press\n'
+    'press\tbug dead press wall\tdead bug\n'
     'press\tcable chest press\tstanding cable chest press\n'
     'press\tcable out press\tanti-rotation press\n'
     'press\tcable press\tstanding cable chest press\n'
@@ -5087,6 +5406,7 @@ NAMES: str = (
     'press\tclean press\tkettlebell clean and press\n'
     'press\tcrush press\tdumbbell squeeze press\n'
     'press\tcuban press\thigh pull with external rotation\n'
+    'press\tdevil press\tdevil press\town\n'
     'press\tfloor press\tfloor press\town\n'
     'press\tfoot high leg press\thigh-foot leg press\n'
     'press\tfoot high leg press\thigh-foot leg press\town\n'
@@ -5097,6 +5417,7 @@ NAMES: str = (
     'press\tleg press\tleg press\town\n'
     'press\tleg press press toe\tleg press calf raise\n'
     'press\tleg press sled\tleg press\n'
+    'press\tlog press\toverhead press\n'
     'press\tout plate press\tplate squeeze press\n'
     'press\tout press\tanti-rotation press\n'
     'press\tout press sled\tsled chest press\n'
@@ -5104,6 +5425,7 @@ NAMES: str = (
     'press\tpike press\tpike push-up\n'
     'press\tpin press\tpin bench press\n'
     'press\tpress push\tpush press\town\n'
+    'press\tpress saw see\talternating dumbbell shoulder press\n'
     'press\tpress sot\tSots press\town\n'
     'press\tpress toe\tleg press calf raise\n'
     'press\tpress z\tseated floor overhead press\n'
@@ -5118,7 +5440,6 @@ NAMES: str = (
     'prone\tcurl leg prone\tlying leg curl\n'
     'prone\tcurl prone\tprone incline curl\n'
     'prone\tfrog lift prone\tfrog raise\n'
-    'prone\tiyt prone\tI-Y-T raise\n'
     'prone\tleg lift prone\tprone hip extension\n'
     'prone\tplank prone\tplank\n'
     'prone\tprone row\tseal row\n'
@@ -5159,17 +5480,23 @@ NAMES: str = (
     'pull-up\tjumping pull-up\tjumping chin-up\n'
     'pull-up\tl pull-up\tL-sit pull-up\n'
     'pull-up\tl-sit pull-up\tL-sit pull-up\town\n'
+    'pull-up\tlock pull-up\tpull-up with stops\n'
+    'pull-up\tlow one-arm pull-up\toffset pull-up\n'
     'pull-up\tlower pull-up\tnegative pull-up\n'
     'pull-up\tmachine pull-up\tassisted pull-up\n'
     'pull-up\tnarrow pull-up\tclose-grip pull-up\n'
+    'pull-up\toffset pull-up\toffset pull-up\town\n'
+    'pull-up\toffset pull-up towel\toffset pull-up\n'
     'pull-up\tone-arm pull-up\tone-arm chin-up\n'
     'pull-up\tpull-up\tpull-up\town\n'
     'pull-up\tpull-up ring\tring pull-up\n'
     'pull-up\tpull-up ring\tring pull-up\town\n'
     'pull-up\tpull-up rope\ttowel pull-up\n'
     'pull-up\tpull-up side side\tarcher pull-up\n'
+    'pull-up\tpull-up stop\tpull-up with stops\town\n'
     'pull-up\tpull-up strict\tpull-up\n'
     'pull-up\tpull-up towel\ttowel pull-up\town\n'
+    'pull-up\tpull-up uneven\toffset pull-up\n'
     'pull-up\tpull-up wide\twide-grip pull-up\n'
     'pulldown\tband lat pulldown\tband pulldown\n'
     'pulldown\tband pulldown\tband pulldown\n'
@@ -5226,6 +5553,7 @@ NAMES: str = (
     'push-up\tchair push-up\tchair push-up\town\n'
     'push-up\tchair push-up seated\tchair push-up\n'
     'push-up\tclap push-up\tplyometric push-up\n'
+    'push-up\tclean press push-up row\tman-maker\n'
     'push-up\tdecline push-up\tdecline push-up\town\n'
     'push-up\tdeep push-up\tdeficit push-up\n'
     'push-up\tdeficit plate push-up\tdeficit push-up\t\tplate\n'
@@ -5274,6 +5602,7 @@ NAMES: str = (
     'pushdown\tcable pushdown\tcable pushdown\town\n'
     'pushdown\tcable pushdown triceps\tcable pushdown\n'
     'pushdown\tlat pushdown\tstraight-arm pulldown\n'
+    'pushdown\tleg partner pushdown raise\tpartner leg throw\n'
     'pushdown\tone-arm pushdown\tone-arm cable pushdown\n'
     'pushdown\tone-arm pushdown triceps\tone-arm cable pushdown\n'
     'pushdown\tpushdown\tcable pushdown\n'
@@ -5356,7 +5685,7 @@ NAMES: str = (
     'raise\thip raise\tglute bridge\n'
     'raise\ti prone raise\tY raise\n'
     'raise\ti raise\tY raise\n'
-    'raise\ti raise t y\tI-Y-T raise\town\n'
+    'raise\ti-y-t raise\tI-Y-T raise\town\n'
     'raise\tknee lying raise\tbent-knee lying leg raise\n'
     'raise\tknee raise side side\thanging oblique raise\n'
     'raise\tleg lying raise\tlying leg raise\town\n'
@@ -5376,7 +5705,6 @@ NAMES: str = (
     'raise\traise side\tlateral raise\n'
     'raise\traise t\tT raise\n'
     'raise\traise t\tT raise\town\n'
-    'raise\traise t w y\tI-Y-T raise\n'
     'raise\traise toe\ttibialis raise\n'
     'raise\traise w\tW raise\n'
     'raise\traise w\tW raise\town\n'
@@ -5413,6 +5741,9 @@ NAMES: str = (
     'repeated\thop repeated\ttriple hop\n'
     'repeated\thurdle jump repeated\thurdle jump\n'
     'repeated\tjump repeated tuck\ttuck jump\n'
+    'repeater\trepeater\tfingertip hang\n'
+    'rescue\tdrag rescue\tdummy drag\n'
+    'resistance\tcurl leg manual resistance\tmanual leg curl\n'
     'resisted\tband broad jump resisted\tband-resisted jump\n'
     'resisted\tband hinge jump resisted\tband swing\n'
     'resisted\tband jump resisted\tband-resisted jump\town\n'
@@ -5421,6 +5752,7 @@ NAMES: str = (
     'resisted\tband resisted swing\tband swing\n'
     'resisted\tbend hand neck resisted side\tisometric neck side bend\n'
     'resisted\tbird dog resisted\tbird dog with band\n'
+    'resisted\tcurl hand leg resisted\tmanual leg curl\n'
     'resisted\tflexion hand neck resisted\tisometric neck flexion\n'
     'resisted\tresisted sled sprint\tresisted sprint\n'
     'resisted\tresisted sprint\tresisted sprint\town\n'
@@ -5491,6 +5823,10 @@ NAMES: str = (
     'reverse-grip\tpulldown reverse-grip\tunderhand lat pulldown\n'
     'reverse-grip\tpushdown reverse-grip\treverse-grip pushdown\town\n'
     'reverse-grip\treverse-grip row\tunderhand barbell row\n'
+    'rhythmic\t90/90 rhythmic stab\trhythmic stabilisation\n'
+    'rhythmic\tpartner rhythmic stab\trhythmic stabilisation\n'
+    'rhythmic\trhythmic stab\trhythmic stabilisation\n'
+    'rice\tdig rice\trice bucket\n'
     'ride\tbike ride\tstationary bike\n'
     'ring\tcurl hang leg ring\thanging leg curl\t\tsuspension\n'
     'ring\tcurl leg ring\tsuspension leg curl\n'
@@ -5507,6 +5843,7 @@ NAMES: str = (
     'roller\tab roller\tab wheel rollout\n'
     'roller\troller up wrist\twrist roller\n'
     'roller\troller wrist\twrist roller\town\n'
+    'rolling\tplank rolling\trolling plank\town\n'
     'rollout\tab barbell rollout\tbarbell rollout\n'
     'rollout\tab full rollout wheel\tstanding ab wheel rollout\n'
     'rollout\tab range rollout short wheel\tab wheel rollout to a wall\n'
@@ -5550,7 +5887,7 @@ NAMES: str = (
     'rope\tjump rope\tjump rope\n'
     'rope\tjump rope\tjump rope\town\n'
     'rotating\tcurl rotating\trotating curl\town\n'
-    'rotating\tplank rotating\tplank with hip dips\n'
+    'rotating\tplank rotating\trolling plank\n'
     'rotating\tpush-up rotating\tpush-up with rotation\n'
     'rotation\t90/90 external prone rotation\tprone external rotation\n'
     'rotation\t90/90 external rotation\texternal rotation at 90 degrees\n'
@@ -5611,7 +5948,6 @@ NAMES: str = (
     'rotation\texternal prone rotation\tprone external rotation\town\n'
     'rotation\texternal rotation\tcable external rotation\n'
     'rotation\texternal rotation wall\tisometric external rotation\n'
-    'rotation\tface pull rotation\tface pull with external rotation\n'
     'rotation\thand neck resisted rotation\tisometric neck rotation\n'
     'rotation\theel rotation squeeze\tprone hip external rotation\n'
     'rotation\thip internal lying rotation\tprone hip internal rotation\n'
@@ -5627,28 +5963,34 @@ NAMES: str = (
     'rotation\tlandmine rotation\tlandmine rotation\town\n'
     'rotation\tleg lying rotation\tlying windshield wiper\n'
     'rotation\tlower rotation trunk\tbent-knee trunk rotation\n'
-    'rotation\tlunge rotation\tlunge with rotation\town\n'
     'rotation\tmachine rotation\tmachine trunk rotation\n'
     'rotation\tmachine rotation torso\tmachine trunk rotation\n'
     'rotation\tmachine rotation trunk\tmachine trunk rotation\town\n'
     'rotation\tmanual neck rotation\tisometric neck rotation\n'
     'rotation\tmuscle rotation\thigh pull with external rotation\n'
-    'rotation\tplank rotation side\tside plank with rotation\town\n'
-    'rotation\tpush-up rotation\tpush-up with rotation\town\n'
     'rotation\trotation seated\tRussian twist\n'
-    'rotation\trotation sit-up\tsit-up with rotation\town\n'
     'rotation\trotation supine trunk\tlying windshield wiper\n'
     'rotation\trotation trunk\tcable rotation\n'
     'rotational\tbox jump rotational\trotational jump\n'
+    'rotational\tcurl dumbbell rotational\tdumbbell curl\n'
     'rotational\tdumbbell press rotational\trotating dumbbell shoulder press\n'
+    'rotational\tface pull rotational\tface pull with external rotation\n'
+    'rotational\thang knee raise rotational\thanging oblique raise\n'
     'rotational\tjump rotational\trotational jump\town\n'
     'rotational\tkneeling rotational throw\thalf-kneeling rotational throw\n'
+    'rotational\tlandmine punch rotational throw\trotational landmine throw\n'
+    'rotational\tlandmine rotational throw\trotational landmine throw\town\n'
     'rotational\tlunge rotational\tlunge with rotation\n'
+    'rotational\tlunge rotational\tlunge with rotation\town\n'
+    'rotational\tplank rotational side\tside plank with rotation\town\n'
+    'rotational\tpush-up rotational\tpush-up with rotation\town\n'
     'rotational\tput rotational\tone-arm medicine ball put\n'
     'rotational\trotational running throw\tstep-behind rotational throw\n'
     'rotational\trotational scoop toss\tscoop throw to the side\n'
     'rotational\trotational seated throw\tseated rotational throw\town\n'
     'rotational\trotational shuffle throw\tstep-behind rotational throw\n'
+    'rotational\trotational sit-up\tsit-up with rotation\n'
+    'rotational\trotational sit-up\tsit-up with rotation\town\n'
     'rotational\trotational slam\trotational medicine ball slam\n'
     'rotational\trotational step throw\tstep-behind rotational throw\town\n'
     'rotational\trotational throw\trotational medicine ball throw\n'
@@ -5658,6 +6000,7 @@ NAMES: str = (
     'rower\tcurl leg rower\trowing-seat leg curl\n'
     'rower\trower\trowing ergometer\n'
     'rubber\tband finger open rubber\tfinger extension with band\n'
+    'rubber\tbar rubber twist\teccentric wrist extension\n'
     'ruck\truck\truck\town\n'
     'rucking\trucking\truck\n'
     'run\trun\trun\town\n'
@@ -5680,12 +6023,14 @@ NAMES: str = (
     'safety-bar\tsafety-bar split squat\tbarbell split squat\n'
     'safety-bar\tsafety-bar squat\tsafety bar squat\n'
     'safety-bar\tsafety-bar squat\tsafety bar squat\town\n'
+    'sandbag\tbar sandbag\tsandbag over shoulder\n'
     'sandbag\tbear carry hug sandbag\tsandbag carry\n'
     'sandbag\tbear crawl drag sandbag\tbear crawl with drag\n'
     'sandbag\tbear hug sandbag squat\tsandbag squat\n'
     'sandbag\tcarry front sandbag\tsandbag carry\n'
     'sandbag\tcarry sandbag\tsandbag carry\town\n'
     'sandbag\tclean sandbag\tsandbag over shoulder\n'
+    'sandbag\tdrag sandbag\tdummy drag\n'
     'sandbag\tfront sandbag squat\tsandbag squat\n'
     'sandbag\tget-up sandbag\tsandbag get-up\town\n'
     'sandbag\tlift sandbag\tsandbag deadlift\n'
@@ -5709,6 +6054,7 @@ NAMES: str = (
     'scapular\tkneeling push-up scapular\tkneeling scapular push-up\town\n'
     'scapular\tplane raise scapular\tscaption raise\n'
     'scapular\tplank push-up scapular\tforearm scapular push-up\n'
+    'scapular\tprone scapular setting\tscapular setting\n'
     'scapular\tpull-up scapular\tscapular pull-up\n'
     'scapular\tpull-up scapular\tscapular pull-up\town\n'
     'scapular\tpulldown scapular\tmachine shoulder depression\n'
@@ -5718,6 +6064,8 @@ NAMES: str = (
     'scapular\tpush-up scapular wall\twall scapular push-up\n'
     'scapular\tpush-up scapular wall\twall scapular push-up\town\n'
     'scapular\trow scapular\tstraight-arm row\n'
+    'scapular\tscapular setting\tscapular setting\n'
+    'scapular\tscapular setting\tscapular setting\town\n'
     'scapular\tscapular slide wall\twall slide\n'
     'scapular\tscapular squeeze\tband scapular retraction\n'
     'scarecrow\tdumbbell scarecrow\thigh pull with external rotation\n'
@@ -5804,7 +6152,9 @@ NAMES: str = (
     'shoulder\tbarbell press seated shoulder\tseated barbell shoulder press\town\n'
     'shoulder\tbarbell press shoulder\toverhead press\n'
     'shoulder\tbarbell shoulder shrug\tbarbell shrug\n'
+    'shoulder\tbear plank shoulder tap\tbear hold march\n'
     'shoulder\tcable press shoulder\tcable shoulder press\town\n'
+    "shoulder\tcarry partner shoulder\tfireman's carry\n"
     'shoulder\tcarry sandbag shoulder\tsandbag shoulder carry\n'
     'shoulder\tcarry sandbag shoulder\tsandbag shoulder carry\town\n'
     'shoulder\tcarry shoulder\tsandbag shoulder carry\n'
@@ -5870,6 +6220,8 @@ NAMES: str = (
     'side-lying\texternal rotation side-lying\tside-lying external rotation\town\n'
     'side-lying\tfly reverse side-lying\tside-lying reverse fly\town\n'
     'side-lying\thip internal rotation side-lying\treverse clamshell\n'
+    'side-lying\thip leg lift raise side-lying\tside plank with leg raise\n'
+    'side-lying\thip raise side-lying\tside plank dip\n'
     'side-lying\tincline lateral raise side-lying\tside-lying lateral raise\n'
     'side-lying\tinner lift side-lying thigh\tside-lying hip adduction\n'
     'side-lying\tlateral raise side-lying\tside-lying lateral raise\town\n'
@@ -5878,6 +6230,7 @@ NAMES: str = (
     'sideway\tband sideway walk\tlateral band walk\n'
     'sideway\tbear crawl sideway\tlateral bear crawl\n'
     'sideway\tdrag sideway sled\tlateral sled drag\n'
+    'simulator\tcar deadlift simulator\ttrap bar deadlift\n'
     'single\tbar dip single\tstraight-bar dip\n'
     'sit-to-stand\tchair sit-to-stand\tchair squat\n'
     'sit-to-stand\tone-leg sit-to-stand\tsingle-leg box squat\n'
@@ -5888,11 +6241,11 @@ NAMES: str = (
     'sit-up\tfloor sit-up\tsit-up\n'
     'sit-up\tfull sit-up\tsit-up\n'
     'sit-up\tget-up sit-up\tTurkish sit-up\n'
+    'sit-up\tguard sit-up\tsit-up\n'
     'sit-up\tknee sit-up tuck\ttuck-up\n'
     'sit-up\tplate sit-up\tweighted sit-up\n'
     'sit-up\tsit-up\tsit-up\town\n'
     'sit-up\tsit-up throw\tmedicine ball pullover throw\n'
-    'sit-up\tsit-up twist\tsit-up with rotation\n'
     'skater\tbound skater\tlateral bound\n'
     'skater\thop skater\tlateral bound\n'
     'skater\tjump skater\tlateral bound\n'
@@ -5903,8 +6256,9 @@ NAMES: str = (
     'skip\trope skip\tjump rope\n'
     'skipping\tdistance skipping\tpower skip\n'
     'skipping\theight skipping\tpower skip\n'
+    'skipping\thigh knee skipping\tA-skip\n'
     'skipping\trope skipping\tjump rope\n'
-    'skipping\tskipping\tjump rope\n'
+    'skipping\tskipping two-leg\tjump rope\n'
     'slam\tball slam\tmedicine ball slam\n'
     'slam\trope slam\trope slam\town\n'
     'slam\tside slam\trotational medicine ball slam\n'
@@ -6017,6 +6371,7 @@ NAMES: str = (
     'split-stance\tcable press split-stance\tone-arm cable press\n'
     'split-stance\tcable row split-stance\tstanding cable row\n'
     'split-stance\tdeadlift romanian split-stance\tB-stance Romanian deadlift\n'
+    'split-stance\tdeadlift split-stance trap-bar\tB-stance trap bar deadlift\n'
     'split-stance\tdumbbell press split-stance\tstanding dumbbell shoulder press\n'
     'split-stance\tkettlebell row split-stance\tone-arm kettlebell row\n'
     'split-stance\tlandmine press push split-stance\tlandmine push press\n'
@@ -6082,7 +6437,7 @@ NAMES: str = (
     'squat\thack sled squat\thack squat\n'
     'squat\thack squat\thack squat\town\n'
     'squat\thalf squat\thalf squat\town\n'
-    'squat\tjerk squat\tpush jerk\n'
+    'squat\tjerk squat\tsquat jerk\town\n'
     'squat\tjump split squat\tsplit squat jump\town\n'
     'squat\tjump squat\tbarbell squat jump\n'
     'squat\tjump squat\tsquat jump\n'
@@ -6115,6 +6470,8 @@ NAMES: str = (
     'squeeze\tknee squeeze\tball squeeze\n'
     'squeeze\tplate press squeeze\tplate squeeze press\town\n'
     'squeeze\tpress squeeze\tdumbbell squeeze press\n'
+    'squeeze\tputty squeeze\thand gripper squeeze\n'
+    'stabilisation\trhythmic stabilisation\trhythmic stabilisation\town\n'
     'stability-ball\tback extension stability-ball\tstability-ball back extension\n'
     'stability-ball\tback extension stability-ball\tstability-ball back extension\town\n'
     'stability-ball\tbug dead stability-ball\tstability-ball dead bug\n'
@@ -6139,11 +6496,14 @@ NAMES: str = (
     'stability-ball\trotation stability-ball\tstability-ball Russian twist\n'
     'stability-ball\trussian stability-ball twist\tstability-ball Russian twist\town\n'
     'stability-ball\tsquat stability-ball wall\tball wall squat\n'
+    'stabilization\trhythmic stabilization\trhythmic stabilisation\n'
     'stack\tleg press stack\thorizontal leg press\n'
     'stadium\trun stadium\tstair run\n'
     'staggered-stance\tdeadlift romanian staggered-stance\tB-stance Romanian deadlift\n'
     'staggered-stance\tdeadlift romanian staggered-stance\tB-stance Romanian deadlift\town\n'
     'staggered-stance\tdeadlift staggered-stance\tB-stance Romanian deadlift\n'
+    'staggered-stance\tdeadlift staggered-stance trap-bar\tB-stance trap bar deadlift\n'
+    'staggered-stance\tdeadlift staggered-stance trap-bar\tB-stance trap bar deadlift\town\n'
     'staggered-stance\thip staggered-stance thrust\tB-stance hip thrust\n'
     'staggered-stance\thip staggered-stance thrust\tB-stance hip thrust\town\n'
     'staggered-stance\thip staggered-stance thruster\tB-stance hip thrust\n'
@@ -6231,11 +6591,13 @@ NAMES: str = (
     'standing\tlateral raise standing\tlateral raise\n'
     'standing\tleg lift side standing\tbodyweight standing hip abduction\n'
     'standing\tleg raise side standing\tbodyweight standing hip abduction\n'
+    'standing\tlever press standing\tstanding lever press\town\n'
     'standing\tmachine squat standing\tmachine squat\n'
     'standing\tmarch standing\tstanding knee raise\n'
     'standing\tone-leg standing\tsingle-leg balance\n'
     'standing\toverhead press standing\toverhead press\n'
     'standing\tplate press standing\tplate squeeze press\n'
+    'standing\tpower standing throw\tbackward overhead throw\n'
     'standing\tpress standing\toverhead press\n'
     'standing\tpress standing wall\twall press abduction hold\n'
     'standing\tpush-up scapular standing\twall scapular push-up\n'
@@ -6247,6 +6609,7 @@ NAMES: str = (
     'standing\trow sled standing\tsled row\n'
     'standing\trow standing\tstanding cable row\n'
     'standing\trow standing t-bar\tT-bar row\n'
+    'star\tjump star\tjumping jack\n'
     'static\tcurl static\tcurl hold\n'
     'static\tjump squat static\tsquat jump\n'
     'static\tjump static\tsquat jump\n'
@@ -6260,11 +6623,13 @@ NAMES: str = (
     'steep-incline\tdumbbell press steep-incline\tsteep incline dumbbell press\town\n'
     'step\tband side step\tlateral band walk\n'
     'step\tmill step\tstair climber\n'
+    'step-down\tbackward step-down\tstep-down\n'
     'step-down\tbox jump step-down\tbox jump\n'
     'step-down\tbox step-down\tstep-down\n'
     'step-down\teccentric step-down\tstep-down\n'
     'step-down\tforward step-down\tstep-down\n'
     'step-down\tlateral step-down\tstep-down\n'
+    'step-down\treverse step-down\tstep-down\n'
     'step-down\tstep-down\tstep-down\town\n'
     'step-over\tbench step-over\tbox step-over\n'
     'step-over\tbox burpee step-over\tburpee\n'
@@ -6319,6 +6684,7 @@ NAMES: str = (
     'stone\tcarry stone\tsandbag carry\n'
     'stopped\trollout stopped wall\tab wheel rollout to a wall\n'
     'straddle\tdeadlift straddle\tstraddle deadlift\town\n'
+    'straddle\thop side straddle\tjumping jack\n'
     'straddle\tlift straddle\tstraddle deadlift\n'
     'straight\tdrop heel knee straight\theel drop\n'
     'straight-arm\tband pulldown straight-arm\tband straight-arm pulldown\n'
@@ -6342,6 +6708,9 @@ NAMES: str = (
     'straight-bar\tcurl straight-bar\tbarbell curl\n'
     'straight-bar\tdip straight-bar\tstraight-bar dip\town\n'
     'straight-bar\tpushdown straight-bar\tstraight-bar pushdown\town\n'
+    'straight-leg\tbound distance straight-leg\tstraight-leg bound\n'
+    'straight-leg\tbound straight-leg\tstraight-leg bound\town\n'
+    'straight-leg\tbounding straight-leg\tstraight-leg bound\n'
     'straight-leg\tbridge straight-leg\tlong-lever bridge\n'
     'straight-leg\tdeadlift dumbbell straight-leg\tdumbbell stiff-leg deadlift\n'
     'straight-leg\tdeadlift straight-leg\tstiff-leg deadlift\n'
@@ -6359,10 +6728,11 @@ NAMES: str = (
     'strap\tankle curl leg strap\tcable leg curl\n'
     'strap\tcurl leg strap\tsuspension leg curl\n'
     'strap\tface pull sled strap\tsled face pull\n'
-    'strap\tleg sled strap walk\tsled hip extension walk\n'
     'strap\trow sled strap\tsled row\n'
     'strap\trow strap\tsuspension row\n'
     'strap\tsquat strap\tsuspension squat\n'
+    'stretcher\tcarry stretcher\tstretcher carry\town\n'
+    'stretcher\tstretcher walk\tstretcher carry\n'
     'strict\tbar strict toe\ttoes to bar\n'
     'strict\tcurl strict\tstrict curl against the wall\n'
     'strict\tcurl strict wall\tstrict curl against the wall\town\n'
@@ -6377,6 +6747,7 @@ NAMES: str = (
     'suitcase\tsuitcase walk\tsuitcase carry\n'
     'sumo\tpull sumo\tsumo deadlift\n'
     'super\tsuper yoke\tyoke carry\n'
+    'superman\thollow roll superman\thollow-to-arch roll\n'
     'superman\tsuperman\tprone back extension\n'
     'supinating\tcurl supinating\tdumbbell curl\n'
     'supination\tand dumbbell pronation supination\tforearm pronation and supination\n'
@@ -6452,8 +6823,10 @@ NAMES: str = (
     'suspension\tsplit squat suspension\tsuspension lunge\n'
     'suspension\tsquat suspension\tsuspension squat\town\n'
     'suspension\tsuspension tuck\tsuspension knee tuck\n'
+    'swim\tband pull swim\tband swim pull\town\n'
     'swimmer\tprone swimmer\tprone alternating arm and leg raise\n'
     'swimmer\tswimmer\tprone alternating arm and leg raise\n'
+    'swimming\tband pull swimming\tband swim pull\n'
     'swing\tband swing\tband swing\town\n'
     'swing\tbody curl swing\tcheat curl\n'
     'swing\tfull swing\toverhead kettlebell swing\n'
@@ -6485,8 +6858,8 @@ NAMES: str = (
     'tempo\tbench tempo\ttempo bench press\n'
     'tempo\tsquat tempo\tback squat\n'
     'tension\tbody plank tension\tlong-lever plank\n'
-    "thick-bar\tcarry thick-bar\ttowel farmer's carry\n"
     'thick-bar\tisometric thick-bar\tbarbell hold\n'
+    "thick-grip\tcarry thick-grip\ttowel farmer's carry\n"
     'thigh\tinner raise thigh\tside-lying hip adduction\n'
     'third\tcurl third\tpartial-range barbell curl\n'
     'thread\tneedle plank thread\tside plank with rotation\n'
@@ -6499,7 +6872,6 @@ NAMES: str = (
     'throw\tbomb throw\tbackward overhead throw\n'
     'throw\tchest lying throw\tlying medicine ball chest throw\n'
     'throw\tleg press throw\tleg press jump\n'
-    'throw\tleg throw\tforward scoop throw\n'
     'throw\tpress squat throw\tmedicine ball squat throw\n'
     'throw\tput shot throw\tone-arm medicine ball put\n'
     'throw\tscoop side throw\tscoop throw to the side\town\n'
@@ -6513,6 +6885,7 @@ NAMES: str = (
     'thrust\thip lever thrust\thip thrust machine\n'
     'thrust\thip thrust\thip thrust\town\n'
     'thrust\tjump squat thrust\tburpee\n'
+    'thrust\tsquat thrust\tsquat thrust\town\n'
     'thrust\tthrust\thip thrust\n'
     'thruster\tbarbell thruster\tthruster\n'
     'thruster\tdumbbell thruster\tdumbbell thruster\n'
@@ -6529,6 +6902,7 @@ NAMES: str = (
     'tibialis\traise tibialis\ttibialis raise\town\n'
     'tibialis\traise tibialis wall\ttibialis raise\n'
     'tiptoe\ttiptoe walk\ttoe walk\n'
+    'tire\tdrag tire\tsled drag\n'
     'tire\tflip tire\ttire flip\town\n'
     'toe\tbar toe\ttoes to bar\town\n'
     'toe\ttap toe\tdead bug heel tap\n'
@@ -6544,6 +6918,8 @@ NAMES: str = (
     'toe-out\tcurl leg toe-out\tlying leg curl with feet turned out\n'
     'together\tsit-up sole together\tbutterfly sit-up\n'
     'toss\tside toss\trotational medicine ball throw\n'
+    'touch\tboard campu touch\tcampus board ladder\n'
+    'touch\tcampu touch\tcampus board ladder\n'
     'touch\theel touch\theel touch crunch\n'
     'touch\tlying toe touch\tcrunch\n'
     "towel\tcarry towel\ttowel farmer's carry\n"
@@ -6580,6 +6956,8 @@ NAMES: str = (
     'trap-bar\tsquat trap-bar\ttrap bar deadlift\n'
     'trap-bar\ttrap-bar walk\ttrap bar carry\n'
     'travelling\tlunge travelling\twalking lunge\n'
+    'treadmill\tbackward drag power treadmill\tbackward walk\n'
+    'treadmill\tbackward drag treadmill\tbackward walk\n'
     'treadmill\tbackward treadmill walk\tbackward walk\n'
     'treadmill\tincline treadmill walk\tloaded hill walk\n'
     'treadmill\tjog treadmill\trun\n'
@@ -6604,8 +6982,10 @@ NAMES: str = (
     'tuck\tchin lift tuck\tlying head lift hold\n'
     'tuck\tchin tuck\tchin tuck\town\n'
     'tuck\thang knee tuck\thanging knee raise\n'
+    'tuck\thang leg tuck\thanging knee raise\n'
     'tuck\tjump knee tuck\ttuck jump\n'
     'tuck\tjump tuck\ttuck jump\town\n'
+    'tuck\tleg tuck\thanging knee raise\n'
     'tuck-up\ttuck-up\ttuck-up\town\n'
     'tucked\tl-sit tucked\ttuck hold on bars\n'
     'turkish\telbow get-up turkish\thalf get-up\n'
@@ -6621,7 +7001,6 @@ NAMES: str = (
     'twenty\tone twenty\tpartial-range barbell curl\n'
     'twist\tband twist\tband rotation\n'
     'twist\tcable twist\tcable rotation\n'
-    'twist\thang knee raise twist\thanging oblique raise\n'
     'twist\tlunge twist\tlunge with rotation\n'
     'twist\tplank twist\tplank with hip dips\n'
     'twist\tplate twist\tRussian twist\n'
@@ -6630,6 +7009,7 @@ NAMES: str = (
     'twisting\tdumbbell press twisting\trotating dumbbell shoulder press\n'
     'twisting\thang knee raise twisting\thanging oblique raise\n'
     'twisting\tsit-up twisting\tsit-up with rotation\n'
+    'two-arm\tjammer press two-arm\tstanding lever press\n'
     'two-arm\tplate raise two-arm\tplate front raise\n'
     'two-arm\trope slam two-arm\trope slam\n'
     'two-arm\trope two-arm wave\tdouble rope wave\n'
@@ -6645,6 +7025,7 @@ NAMES: str = (
     'two-leg\tpogo two-leg\tpogo jump\n'
     'typewriter\tpull-up typewriter\tarcher pull-up\n'
     'typewriter\tpush-up typewriter\tarcher push-up\n'
+    'tyre\tdrag tyre\tsled drag\n'
     'tyre\tflip tyre\ttire flip\n'
     'underhand\tbarbell row underhand\tunderhand barbell row\n'
     'underhand\tbarbell row underhand\tunderhand barbell row\town\n'
@@ -6667,6 +7048,9 @@ NAMES: str = (
     'underhand\tpushdown underhand\treverse-grip pushdown\n'
     'underhand\trow seated underhand\tunderhand cable row\n'
     'underhand\trow underhand\tunderhand barbell row\n'
+    "unequal\tcarry farmer unequal\toffset farmer's carry\n"
+    "uneven\tcarry farmer uneven\toffset farmer's carry\n"
+    "uneven\tcarry uneven\toffset farmer's carry\n"
     'unpowered\tbackward treadmill unpowered walk\tbackward walk\n'
     'uphill\truck uphill\tloaded hill walk\n'
     'uphill\trun uphill\thill sprint\n'
@@ -6693,9 +7077,11 @@ NAMES: str = (
     'vertical\toverhead throw vertical\tmedicine ball squat throw\n'
     'vertical\tpush-up vertical\thandstand push-up\n'
     'vertical\ttoss vertical\tmedicine ball squat throw\n'
+    'viking\tpress viking\tstanding lever press\n'
     'vmo\tdip vmo\tstep-down\n'
     'waiter\tbend side waiter\toverhead side bend\n'
     "waiter\tcarry waiter\twaiter's walk\n"
+    'waiter\tcurl waiter\tdumbbell curl\n'
     "waiter\twaiter walk\twaiter's walk\town\n"
     'walk\tband crab walk\tlateral band walk\n'
     'walk\tband walk\tlateral band walk\n'
@@ -6716,12 +7102,14 @@ NAMES: str = (
     'walking\tlunge walking\twalking lunge\town\n'
     'walking\tplank walking\tplank up-down\n'
     'walking\ttoe walking\ttoe walk\n'
+    'walkout\tback squat walkout\tsquat walkout\n'
     'walkout\tbridge glute walkout\thamstring walkout\n'
     'walkout\tbridge walkout\thamstring walkout\n'
     'walkout\tcable walkout\tanti-rotation walk-out\t\tcable\n'
     'walkout\thand walkout\tinchworm\n'
     'walkout\theel walkout\thamstring walkout\n'
     'walkout\tplank walkout\tinchworm\n'
+    'walkout\tsquat walkout\tsquat walkout\town\n'
     'walkout\twalkout\tinchworm\n'
     'wall\tback curl wall\tstrict curl against the wall\n'
     'wall\tball shot wall\twall ball squat\n'
@@ -6734,6 +7122,8 @@ NAMES: str = (
     'weight\thang knee raise weight\tweighted hanging knee raise\n'
     'weight\tsit-up weight\tweighted sit-up\n'
     'weighted\tball crunch weighted\tweighted stability-ball crunch\n'
+    'weighted\tball kneeling reverse throw weighted\tkneeling reverse throw\n'
+    'weighted\tball reverse throw weighted\tkneeling reverse throw\n'
     'weighted\tbar carry front weighted\tfront-loaded bar carry\town\n'
     'weighted\tbear crawl weighted\tbear crawl with drag\n'
     'weighted\tbend side weighted\tdumbbell side bend\n'
@@ -6791,6 +7181,15 @@ NAMES: str = (
     'weighted\ttoe walk weighted\ttoe walk\n'
     'weighted\twalk weighted\truck\n'
     'wheel\tab wheel\tab wheel rollout\n'
+    'wheelbarrow\tcarry wheelbarrow\twheelbarrow carry\town\n'
+    'wheelbarrow\thand walk wheelbarrow\twheelbarrow walk\n'
+    'wheelbarrow\tpartner walk wheelbarrow\twheelbarrow walk\n'
+    'wheelbarrow\tpartner wheelbarrow\twheelbarrow walk\n'
+    'wheelbarrow\tpush wheelbarrow\twheelbarrow carry\n'
+    'wheelbarrow\trace wheelbarrow\twheelbarrow carry\n'
+    'wheelbarrow\twalk weighted wheelbarrow\twheelbarrow carry\n'
+    'wheelbarrow\twalk wheelbarrow\twheelbarrow walk\town\n'
+    'wheelbarrow\tweighted wheelbarrow\twheelbarrow carry\n'
     'wide\tcurl wide\twide-grip barbell curl\n'
     'wide-grip\tbarbell curl wide-grip\twide-grip barbell curl\town\n'
     'wide-grip\tbarbell row wide-grip\twide-grip bent-over row\n'
@@ -6821,6 +7220,7 @@ NAMES: str = (
     'windshield\twindshield wiper\thanging windshield wiper\n'
     'wiper\thang wiper\thanging windshield wiper\n'
     'wiper\tlying wiper\tlying windshield wiper\n'
+    'without\tburpee jump without\tsquat thrust\n'
     'without\tload step-up without\tbodyweight step-up\n'
     'woodchop\tband woodchop\tband rotation\n'
     'woodchop\tcable woodchop\tcable woodchop\n'
@@ -6837,8 +7237,6 @@ NAMES: str = (
     'yoga\ttoe yoga\ttowel scrunch\n'
     'yoke\twalk yoke\tyoke carry\n'
     'yoke\tyoke\tyoke carry\n'
-    'ytw\tytw\tI-Y-T raise\n'
-    'ytwl\tytwl\tI-Y-T raise\n'
     'zercher\tcarry zercher\tfront-loaded bar carry\n'
     'zercher\tsquat zercher\telbow-crook squat\n'
     'zercher\twalk zercher\tfront-loaded bar carry\n'

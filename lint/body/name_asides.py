@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from . import built_names
+from .catalogue import NameReading
 from .name_bags import (
     ATTACHED,
     DIRECTION,
@@ -21,9 +22,9 @@ from .name_tokens import FILLER, JOINING, MEASURE, TEMPO, WORD, seconds_of, toke
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Iterator
+    from collections.abc import Iterator, Sequence
 
-    from .catalogue import Exercise, NameReading
+    from .catalogue import Exercise
     from .name_bags import Bag
     from .name_tokens import NameToken
 
@@ -37,6 +38,9 @@ LABELS = frozenset(
 
 NEGATING = ("no", "not", "without", "minus")
 """What makes the words behind it something that is not done."""
+
+EITHER = {"sb": ("stability-ball", "sandbag")}
+"""Abbreviations of two things: the one with which there is a lift is meant."""
 
 CONTRASTED = ("jump", "hop", "bound", "throw", "slam", "sprint", "skip")
 """Movements that follow a lift as a contrast: "power clean (contrast w/ jump)". No set of theirs counts."""
@@ -52,6 +56,9 @@ ON_HANDS = ("push-up", "plank", "row", "bridge", "dip")
 
 CUEING = ("push", "pull", "drive", "reach")
 """Movements that coaches also tell someone to think of."""
+
+LED = ("through", "against")
+"""What leads such a thought to a part of the body or the floor: "drive through the heels"."""
 
 NAMING = {MOVEMENT, LIFT, VARIANT, IMPLEMENT, GRIP, POSITION}
 """Kinds of words that name lifts."""
@@ -166,22 +173,24 @@ def may_lead(token: NameToken) -> bool:
     return kind_of(token.word) in (MOVEMENT, LIFT, THING, "") and token.kind == WORD
 
 
-def unmeant(tokens: list[NameToken]) -> Iterator[NameToken]:
+def unmeant(name: str, tokens: list[NameToken]) -> Iterator[NameToken]:
     """The words of what is not done, only thought of or done as a contrast."""
-    yield from denied(tokens)
+    yield from denied(name, tokens)
     yield from cues(tokens)
     yield from contrasts(tokens)
     yield from of_a_partner(tokens)
 
 
-def denied(tokens: list[NameToken]) -> Iterator[NameToken]:
-    """The words behind a "no" in their part."""
-    part = -1
+def denied(name: str, tokens: list[NameToken]) -> Iterator[NameToken]:
+    """The words behind a "no" in their part, or the one that a hyphen ties to it: "no-hook power snatch"."""
+    part, tied = -1, False
     for token in tokens:
-        if token.part == part:
+        if tied or token.part == part:
             yield token
+            tied = False
         elif token.word in NEGATING:
-            part = token.part
+            tied = name[token.end : token.end + 1] == "-"
+            part = -1 if tied else token.part
 
 
 def of_a_partner(tokens: list[NameToken]) -> Iterator[NameToken]:
@@ -218,8 +227,20 @@ def cues(tokens: list[NameToken]) -> Iterator[NameToken]:
     for number in {token.part for token in tokens} - {0}:
         words = [token for token in tokens if token.part == number]
         kinds = [kind_of(token.word) for token in words]
-        if words[0].word in CUEING and kinds[-1] == DIRECTION and NAMING.isdisjoint(kinds[1:-1]):
+        led = kinds[-1] == DIRECTION or (words[1:2] and words[1].word in LED)
+        if words[0].word in CUEING and led and NAMING.isdisjoint(kinds[1:]):
             yield from words
+
+
+def senses(tokens: list[NameToken], own: Sequence[Bag]) -> Iterator[str]:
+    """Each thing that an abbreviation may stand for, while it stands in its place. "" where there is none."""
+    short = next((token for token in tokens if token.word in EITHER), None)
+    if short is None or any(short.word in bag.words for bag in own):
+        yield ""
+        return
+    for word in EITHER[short.word]:
+        short.word = word
+        yield word
 
 
 def reworded(name: str, tokens: list[NameToken]) -> Iterator[tuple[NameToken, str]]:
@@ -228,12 +249,14 @@ def reworded(name: str, tokens: list[NameToken]) -> Iterator[tuple[NameToken, st
     A hold that opens a part of a lift is a pause ("shrug, hold top 3 s"), what lies on the back is a weight
     ("10 kg on back"), and the knee from which a bar is snatched or cleaned is where it hangs. SA is a
     straight arm where one is spelled out too. Who leans on the hands, or on the shoulders, has the feet up on
-    something; who lies on a bench has them in the air.
+    something; who lies on a bench has them in the air. A ball with a weight is a medicine ball, and a part
+    that is no more than "reverse band" takes weight off a bar.
     """
     holds = not any(seconds_of(one) >= LONG for one in tokens)
     hung = any(one.word in ("snatch", "clean") for one in tokens)
     raised = any(one.word in ON_HANDS for one in tokens)
     spelled_out = any(one.word == "straight-arm" for one in tokens)
+    lightened = [one.word for one in tokens if one.part == tokens[-1].part] == ["reverse", "band"]
     around = [*tokens, None]
     for index, token in enumerate(tokens):
         said = " ".join(name[token.start : token.end].lower().replace("-", " ").split())
@@ -245,6 +268,10 @@ def reworded(name: str, tokens: list[NameToken]) -> Iterator[tuple[NameToken, st
             yield token, "weighted"
         elif said == "sa" and spelled_out:
             yield token, "straight-arm"
+        elif said == "ball" and before and follows and before.word.endswith("kg"):
+            yield token, "medicine-ball"
+        elif lightened and token in tokens[-2:]:
+            yield token, "lightened"
         elif raised and token.word == "feet-up" and said.startswith("feet"):
             yield token, "foot-elevated"
         elif hung and said in ("from knee", "from knees", "from the knee"):
@@ -253,6 +280,18 @@ def reworded(name: str, tokens: list[NameToken]) -> Iterator[tuple[NameToken, st
 
 def _is_load(token: NameToken) -> bool:
     return kind_of(token.word) in (IMPLEMENT, THING, FREE, "") and token.kind == WORD
+
+
+def bare_reading(
+    name: str, tokens: list[NameToken], exercise: Exercise | None, beside: list[NameToken]
+) -> NameReading | None:
+    """What bare words mean, with what stands beside them."""
+    if exercise is None:
+        return None
+    reading = NameReading(exercise)
+    reading.qualifiers = tuple(written(name, tokens, beside))
+    take_times(reading, tokens)
+    return reading
 
 
 def alone(tokens: list[NameToken]) -> tuple[str, list[NameToken]] | None:

@@ -138,6 +138,11 @@ def own_words(exercise: Exercise) -> frozenset[str]:
     return frozenset(word for word in words if kind_of(word) not in (IMPLEMENT, MOVEMENT, LIFT))
 
 
+def is_own_word(word: str, exercise: Exercise) -> bool:
+    """Whether a word stands in a name of an exercise."""
+    return any(word in words for words in names_of(exercise))
+
+
 _JOINTS = {action: joint for action, joint, *_ in built.ACTIONS}
 
 

@@ -19,12 +19,14 @@ from .name_asides import (
     SPLITTING,
     WORN_IN,
     alone,
+    bare_reading,
     is_called,
     is_contrary,
     is_of_a_thing,
     is_rowed,
     may_lead,
     reworded,
+    senses,
     stands_in_brackets,
     take_times,
     ties,
@@ -53,6 +55,7 @@ from .name_bags import (
     VARIANT,
     bag_of,
     bags_with,
+    is_own_word,
     is_spelling,
     is_two_armed,
     is_variant,
@@ -94,7 +97,14 @@ def read(name: str, own: Sequence[Bag] = (), find: Lookup = catalogue.exercise) 
         return None
     bare = (ROWED, []) if is_rowed(tokens) else alone(tokens)
     if bare is not None and (bare[0] == ROWED or not is_called(tokens, bare[1])):
-        return _bare(name, tokens, find(bare[0]), bare[1])
+        return bare_reading(name, tokens, find(bare[0]), bare[1])
+    found = [(sense, _meant(name, tokens, own, find)) for sense in senses(tokens, own)]
+    sure = [one for sense, one in found if one and (not sense or is_own_word(sense, one.exercise))]
+    return sure[0] if len(sure) == 1 else None
+
+
+def _meant(name: str, tokens: list[NameToken], own: Sequence[Bag], find: Lookup) -> NameReading | None:
+    """What is meant by the words of a name, with what is worn left aside where that tells no lift."""
     beside = set(worn(tokens))
     if beside:
         reading = _Name(name, tokens, find, beside).read(own)
@@ -102,18 +112,6 @@ def read(name: str, own: Sequence[Bag] = (), find: Lookup = catalogue.exercise) 
         if reading is not None and (not banded or reading.exercise.pattern in WORN_IN):
             return reading
     return _Name(name, tokens, find).read(own)
-
-
-def _bare(
-    name: str, tokens: list[NameToken], exercise: Exercise | None, beside: list[NameToken]
-) -> NameReading | None:
-    """What bare words mean, with what stands beside them."""
-    if exercise is None:
-        return None
-    reading = NameReading(exercise)
-    reading.qualifiers = tuple(written(name, tokens, beside))
-    take_times(reading, tokens)
-    return reading
 
 
 class _Fit:
@@ -164,7 +162,7 @@ class _Name:
             for before, after in pairwise(tokens)
             if seconds_of(before) and before.part == after.part and after.word in LOWERED | PAUSED
         }
-        self.denied = set(unmeant(tokens))
+        self.denied = set(unmeant(name, tokens))
         words = {token.word for token in tokens if token not in (self.timed | self.denied).union(beside)}
         self.implements = {one for word in words for one in meanings(word, IMPLEMENT)}
         held = {one for word in words for one in meanings(word, HELD)}

@@ -14,7 +14,7 @@ DISAGREEMENTS = (
         "indirect",
         ("biceps femoris long head", "semitendinosus", "semimembranosus"),
         "The knee bends almost as far as in a squat, so it shortens little more than 1 cm; the lean of the trunk still loads it.",
-        ("trap bar deadlift", "deficit trap bar deadlift"),
+        ("trap bar deadlift", "B-stance trap bar deadlift", "deficit trap bar deadlift"),
     ),
     (
         "indirect",
@@ -196,6 +196,8 @@ DISAGREEMENTS = (
             "isometric mid-thigh pull",
             "Spanish squat hold",
             "isometric squat",
+            "isometric towel pull",
+            "belt squat hold",
             "squat hold",
             "split squat hold",
         ),

@@ -381,6 +381,69 @@ KINDS = [
     ("inverted row, feet up", "feet-elevated inverted row"),
     ("push-up with feet up and band", "decline push-up"),
     ("bench press feet up", "feet-up bench press"),
+    # an abbreviation of two things: the one that makes a lift
+    ("SB pike", "stability-ball pike"),
+    ("SB to shoulder", "sandbag over shoulder"),
+    ("SB clean, heavy", "sandbag over shoulder"),
+    ("SB hip thrust", "-"),
+    # a hyphen ties a "no" to one word only
+    ("No-hook no-feet power snatch", "power snatch"),
+    ("No-belt front squat", "front squat"),
+    ("No belt front squat", "-"),
+    # bands that take weight off a bar
+    ("Reverse band bench", "bench press"),
+    ("Back squat, reverse band", "back squat"),
+    ("Reverse band fly", "band pull-apart"),
+    # a ball with a weight, a thing rolled up, a thing held for balance
+    ("Russian twist, feet up, 3 kg ball", "Russian twist"),
+    ("Ball Russian twist", "stability-ball Russian twist"),
+    ("SAQ over rolled towel", "short-arc leg extension"),
+    ("Chair-assisted split squat", "split squat"),
+    ("One-arm hang, pulley assist", "one-arm hang"),
+    ("Cable one-arm hang", "-"),
+    # what the chest lies on, what turns with the lift
+    ("Rear delt fly, prone on incline", "chest-supported reverse fly"),
+    ("Prone I-Y-T-W on bench", "I-Y-T raise"),
+    ("Med ball slam with rotation", "rotational medicine ball slam"),
+    ("Push-up w/ rotation", "push-up with rotation"),
+    # thick handles fit any implement, a log is a bar
+    ("Farmers hold for time, fat grips", "farmer's hold"),
+    ("Fat grip deadlift", "deadlift"),
+    ("Log press, strict", "overhead press"),
+    ("Swiss bar press", "-"),
+    ("Swiss bar incline", "incline bench press"),
+    # stops, pushes against what gives not, thoughts
+    ("Halting snatch DL", "snatch-grip deadlift"),
+    ("Overcoming iso squat at pins", "isometric squat"),
+    ("Squat, drive through heels", "back squat"),
+    ("Squat, pull from the floor", "-"),
+    ("Squat walkout hold, supramax", "squat walkout"),
+    ("Isometric bench at pins", "isometric bench press"),
+    ("Dead bench from pins", "pin bench press"),
+    # who carries, who helps
+    ("Stretcher carry, four-man", "stretcher carry"),
+    ("Casualty drag, 70 kg dummy", "dummy drag"),
+    ("Two-man tyre flip", "tire flip"),
+    ("Partner leg throws", "partner leg throw"),
+    ("Partner-resisted leg curl, prone", "manual leg curl"),
+    ("Plate pinch carry", "pinch carry"),
+    ("Offset farmer's carry (heavy one side)", "offset farmer's carry"),
+    # throws by what is thrown, and how
+    ("Overhead back shot throw", "backward overhead throw"),
+    ("Between-the-legs forward toss", "forward scoop throw"),
+    ("Standing shot, no glide", "-"),
+    # lifts that are others than those they sound like
+    ("Squat jerk, light technique", "squat jerk"),
+    ("Staggered stance trap bar DL", "B-stance trap bar deadlift"),
+    ("Iso belt squat hold", "belt squat hold"),
+    ("Rotating plank, 10 s each side", "rolling plank"),
+    ("Side-lying hip raise with leg lift", "side plank with leg raise"),
+    ("Neck bridge front, on pad", "front neck bridge"),
+    ("Ins and outs 20-20-20", "-"),  # sprints, or a sit-up
+    ("Skipping", "-"),  # with a rope, or without
+    ("Leg throw", "-"),
+    ("Skipping, alternate feet", "jump rope"),
+    ("Standing calf stretch on slant board", "-"),
 ]
 
 
