@@ -63,7 +63,8 @@ IM, lap, skate, skating, crossover skating, paddling, pedalling
 A march, B march, C march, B skip, C skip, ankling, dribble, dribbling, heel flick, butt kick, bum kick
 high knee, fast leg, carioca, karaoke, grapevine, gallop, side shuffle, lateral shuffle, backpedal
 back pedal, hurdle walkover, hurdle walk over, trail leg, penultimate, agility, speed ladder, agility ladder
-floor ladder, icky shuffle, ladder icky shuffle, ladder two feet, in in out out, quick foot, quick feet, fast feet, footwork
+floor ladder, icky shuffle, ladder icky shuffle, ladder two feet, in in out out, quick foot, quick feet
+fast feet, footwork
 cone weave, weave, zig zag, zigzag, slalom, cutting, change of direction, COD, 505, 5 10 5, T test, L drill
 illinois, arrowhead, hexagon, figure of eight, figure of eight walk, figure eight, figure 8 run, figure of 8
 mirror drill, mirror shuffle, mirror game, reactive, reaction ball, reaction game, defensive slide
@@ -109,7 +110,8 @@ lineout, setting
 """,
     # How it is done, where a word of a lift names none; and lifts called by words that stand above.
     NEUTRAL: """
-walk back, jog back, front leg, back leg, rear leg, walk recovery, walk rest, fast walk, hold fence, hold chair, holding chair, hold rail
+front leg, back leg, rear leg
+walk back, jog back, walk recovery, walk rest, fast walk, hold fence, hold chair, holding chair, hold rail
 hold sink, hold wall, lower body, upper body, from knee, running man, steep, third step, heaving balance
 step balance, box recovery, pin recovery, rack recovery, block recovery, recovery from, in a row, with reach
 w reach, with side reach, w side reach, hands on hips, straight ahead, from belly, no jump, no throw
