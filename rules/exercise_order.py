@@ -209,7 +209,8 @@ def isolation_before_compound(visit: Visit, limits: Limits) -> Iterator[DraftFin
     hard sets before them in the session: for one of the same muscles where they are done below 8
     repetitions, for a muscle that helps in them up to 15, as in the trial, where the triceps came before the
     bench press and the biceps before the pulldown. Silent where the goal is size, endurance or health, for a
-    superset of the two, for a muscle among the priorities, and where a note says that it is on purpose.
+    superset of the two, for a muscle among the priorities, for bands, which warm up for what comes, and where
+    a note says that it is on purpose.
 
     Flags:
         programme: Legs
@@ -288,9 +289,12 @@ def _late(visit: Visit, late: list[tuple[SetGroup, dict[SetGroup, list[str]]]]) 
 
 
 def _isolates(entry: SetGroup, limits: Limits) -> bool:
-    """Whether it is enough work of an exercise for one joint, for a muscle that is no priority."""
+    """Whether it is enough work of an exercise for one joint, for a muscle that is no priority.
+
+    With a band it warms up for what comes (common practice, no source).
+    """
     exercise = entry.exercise
-    if exercise is None or entry.compound or exercise.kind != "dynamic":
+    if exercise is None or entry.compound or exercise.kind != "dynamic" or entry.implement == "band":
         return False
     if entry.sets.middle < limits.number("least sets"):
         return False

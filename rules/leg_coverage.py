@@ -318,9 +318,9 @@ def _legs_lack(week: Week, ledger: Ledger, action: str, goals: Collection[str] =
         return False
     if action == "knee flexion" and not week.programme.goal and _is_heavy(legs):
         return False
-    if is_in_focus(week):
-        return True
-    return not keeps_up_away(ledger) and not block.for_actions(LEG_WORK, hard=True).from_one_line()
+    if keeps_up_away(ledger) and not week.names("hamstrings"):
+        return False
+    return is_in_focus(week) or not block.for_actions(LEG_WORK, hard=True).from_one_line()
 
 
 def asks_for_hamstrings(week: Week, goals: Collection[str]) -> bool:

@@ -36,9 +36,7 @@ SECONDS, ROOM = 60.0, 1.1
     sources=("loadit", "rep-time", "us-pag-rest", "warm-up", "60min"),
     options=(
         Condition("far", 1.25, "times the athlete's minutes: a warning past it", "common practice"),
-        Condition(
-            "slack", 1.15, "times the minutes, where rest or warm-up sets are assumed", "common practice"
-        ),
+        Condition("slack", 1.15, "times the minutes, where any of the time is assumed", "common practice"),
         Option("for health", 60, "minutes, where health is the goal and the athlete has named none", "60min"),
     ),
 )
@@ -48,8 +46,8 @@ def session_too_long(visit: Visit, limits: Limits) -> Iterator[DraftFinding]:
     Adds up work by repetitions and tempo, rest, warm-up sets, preparation, cool-down and changing over; the
     least that comes out must fit into the minutes of the session, or else the athlete's. Longer is a note; a
     warning where work and written rest alone, without anything assumed, take more than 1.25 times as long.
-    Where heavy lifts have no warm-up sets written, some are assumed; with these or rest assumed, 1.15 times
-    the minutes are let pass. Where health is the goal and nobody names minutes, over 60 min is a note.
+    Where heavy lifts have no warm-up sets written, some are assumed; with anything assumed, 1.15 times the
+    minutes are let pass. Where health is the goal and nobody names minutes, over 60 min is a note.
 
     Flags:
         programme: Lunch break
@@ -97,9 +95,8 @@ def session_too_long(visit: Visit, limits: Limits) -> Iterator[DraftFinding]:
 
 
 def slack_for(visit: Visit, limits: Limits) -> float:
-    """How many times its minutes a session may come out at: more where rest or warm-up sets are assumed."""
-    assumed = visit.time().assumed_rest.low or ramp_up(visit.own).low
-    return limits.number("slack") if assumed else 1.0
+    """How many times its minutes a session may come out at: more where any of its time is assumed."""
+    return limits.number("slack") if any(seconds for seconds, _ in _unwritten(visit)) else 1.0
 
 
 def _unwritten(visit: Visit) -> list[tuple[float, str]]:

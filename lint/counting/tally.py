@@ -27,7 +27,7 @@ from .credits import (
 )
 from .session_time import CHANGE_OVER, PREPARATION, seconds_around, session_time
 from .totals import counted, together, totals_of
-from .unknown import may_be, meant_by
+from .unknown import are_many, may_be, meant_by
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -244,11 +244,12 @@ class Tally:
         return self.leaves_open(actions, areas) or bool(self.may_train(actions, areas))
 
     def leaves_open(self, actions: Iterable[str] = (), areas: Iterable[str] = ()) -> bool:
-        """Whether a line trains one of these, if it is the athlete's own choice, or nobody knows how much."""
+        """Whether a line trains one of these, if it is an own choice, or nobody knows how much or which."""
         wanted, muscles = tuple(actions), tuple(areas)
         if any(trains(exercise, wanted, muscles) for exercise in self._once("open", self._open)):
             return True
-        return any(chosen_for(line, wanted, muscles) for line in self._once("chosen", self._chosen))
+        chosen = any(chosen_for(line, wanted, muscles) for line in self._once("chosen", self._chosen))
+        return chosen or are_many(self.may_train(wanted, muscles))
 
     def _open(self) -> list[Exercise]:
         """What unread sets and slips may be, and what goes over a distance, nobody knows how hard."""

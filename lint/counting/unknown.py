@@ -57,3 +57,14 @@ def may_be(groups: list[SetGroup], test: Callable[[Exercise], bool]) -> list[str
             if meant is None or any(map(test, meant)):
                 found.append(name)
     return found
+
+
+MOST_UNREAD = 5
+"""Unknown exercises that may train something, up to which it is said to be missing unless one does (common
+practice, no source).
+"""
+
+
+def are_many(names: list[str]) -> bool:
+    """Whether so many unknown exercises may be something that nobody can say whether it is missing."""
+    return len(names) > MOST_UNREAD

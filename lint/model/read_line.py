@@ -374,7 +374,7 @@ class LineReader(Reader):
         if others is not None and left_out:
             parts += [(week, week, others) for week in left_out]
             parts.sort(key=lambda one: one[0])  # `half` is of what stands before it
-        elif others is not None:
+        elif others is not None and others.plain != "none":  # which says nothing, of no week
             self.report(
                 "weeks-overlap",
                 others.place,
