@@ -45,11 +45,11 @@ if TYPE_CHECKING:
 def lift_left_out(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """A main lift stands in the weeks before and after some others, and nothing like it in these.
 
-    Looks at lifts among the priorities, and at those that are loaded in percent of a best on file, over all
-    typical weeks. Two weeks or more must hold the lift right before the gap and right after it, and more in
-    all than lack it. Wants the lift, or another of its movement pattern, in the weeks between. Silent where a
-    note of these weeks names the lift, or any says that it is left out, where the athlete is to spare it, and
-    where there is nothing to do it with then. Another of its pattern counts for nothing where the sessions of
+    Looks at lifts among the priorities, and at those that are loaded in percent of a best on file, or of
+    another lift, over all typical weeks. Two weeks or more must hold the lift right before the gap and right
+    after it, and more in all than lack it. Wants the lift, or another of its movement pattern, in the weeks
+    between. Silent where a note of these weeks names the lift, or any says that it is left out, where the
+    athlete is to spare it, and where there is nothing to do it with then. Another of its pattern counts for nothing where the sessions of
     the lift go on as they were, without it alone.
 
     Flags:
@@ -89,7 +89,7 @@ def lift_left_out(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     least = max(int(limits.number("weeks")), 1)
     if len(ledger.weeks) < 3 * least:
         return
-    for lift, (name, _) in lifts_in_sight(ledger).items():
+    for lift, (name, _) in lifts_in_sight(ledger, by_others=True).items():
         for gap, fell_out in _gaps(ledger, lift, least):
             if _is_meant(ledger, lift, name, gap):
                 continue

@@ -120,9 +120,9 @@ def main_lifts(ledger: Ledger) -> dict[Exercise, tuple[str, Place]]:
     return {lift: named for lift, named in lifts_in_sight(ledger).items() if lift.kind not in NO_LIFTS}
 
 
-def lifts_in_sight(ledger: Ledger) -> dict[Exercise, tuple[str, Place]]:
+def lifts_in_sight(ledger: Ledger, *, by_others: bool = False) -> dict[Exercise, tuple[str, Place]]:
     """Lifts that a programme is about, as the coach wrote them: priorities, and those loaded in percent of a
-    best lift on file.
+    best lift on file; with ``by_others`` also those loaded in percent of another lift.
     """
     named = [
         (ledger.known.exercise(term.words), term.words, term.place)
@@ -132,7 +132,8 @@ def lifts_in_sight(ledger: Ledger) -> dict[Exercise, tuple[str, Place]]:
     named += [
         (entry.exercise, entry.name, entry.prescription.place)
         for _, entry in ledger.entries()
-        if entry.best and entry.work.load is not None and entry.work.load.kind == "percent"
+        if (load := entry.work.load) is not None
+        and (load.kind == "percent" if entry.best else by_others and load.kind == "lift")
     ]
     lifts: dict[Exercise, tuple[str, Place]] = {}
     for lift, words, place in named:
