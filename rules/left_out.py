@@ -49,8 +49,8 @@ def lift_left_out(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     another lift, over all typical weeks. Two weeks or more must hold the lift right before the gap and right
     after it, and more in all than lack it. Wants the lift, or another of its movement pattern, in the weeks
     between. Silent where a note of these weeks names the lift, or any says that it is left out, where the
-    athlete is to spare it, and where there is nothing to do it with then. Another of its pattern counts for nothing where the sessions of
-    the lift go on as they were, without it alone.
+    athlete is to spare it, and where there is nothing to do it with then. Another of its pattern counts for
+    nothing where the sessions of the lift go on as they were, without it alone.
 
     Flags:
         programme: Twelve weeks
