@@ -65,6 +65,7 @@ MODULES = (
     "restrictions",
     "on_file",
     "risk",
+    "levels",
     "privacy",
     "unknown_names",
     "lifts_of_loads",

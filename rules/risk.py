@@ -1,16 +1,15 @@
-"""Lifts and stages that call for a caution: spotters, level, signs to stop."""
+"""Lifts and stages that call for a caution: spotters, signs to stop."""
 
 from __future__ import annotations
 
 import re
 from datetime import timedelta
 
-from ..lint.body.catalogue import LEVELS, rarity
-from ..lint.engine.limits import Condition, Option
+from ..lint.engine.limits import Option
 from ..lint.engine.registry import rule
 from ..lint.findings.finding import found
 from ..lint.model.naming import line_name
-from ..lint.wording.words import first_of, listed, with_article
+from ..lint.wording.words import first_of
 from .files_words import of_athlete, of_programme, plans_review
 from .offers import adding_key, in_one_edit, writing
 from .shared import also, beginning, capital, each_line, in_test, named_at, names_of, notes_on, with_the
@@ -19,11 +18,10 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
-    from ..lint.body.catalogue import Exercise
     from ..lint.counting.ledger import Ledger
     from ..lint.counting.set_group import SetGroup
     from ..lint.engine.limits import Limits
-    from ..lint.findings.finding import DraftFinding, Edit
+    from ..lint.findings.finding import DraftFinding
     from .offers import Offer
 
 
@@ -167,119 +165,6 @@ WAYS_OUT = (
     "comp rack", "competition rack", "competition bench", "power rack", "power cage", "half rack",
 )  # fmt: skip
 """Further beginnings of words for a way out of a failed lift; such racks have pins."""
-
-
-@rule(
-    "lift-beyond-level",
-    family="care",
-    severity="note",
-    confidence="common practice",
-    why="Hard lifts are usually reached by way of their easier forms; the levels are this catalogue's.",
-    sources=(),
-    options=(Condition("steps", 2, "levels above the athlete's own", "common practice"),),
-)
-def lift_beyond_level(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
-    """An exercise two levels above the athlete's, none of whose easier forms comes before or beside it.
-
-    Compares the catalogue's level with the athlete's; wants an easier form of the exercise in that week or
-    an earlier one, or named as an alternative. A best lift on file shows that the athlete knows the lift.
-
-    Flags:
-        programme: Legs
-        athlete: {name: Ida, level: novice}
-        sessions:
-          - session: Lower
-            exercises:
-              - {exercise: seated leg curl, sets: 2, reps: 10}
-              - {exercise: pistol squat, sets: 2, reps: 5}  # <- here
-
-    Passes:
-        programme: Legs
-        athlete: {name: Ida, level: novice}
-        sessions:
-          - session: Lower
-            exercises:
-              - {exercise: single-leg box squat, sets: 2, reps: 10}
-              - {exercise: pistol squat, sets: 2, reps: 5}
-    """
-    if ledger.level not in LEVELS:
-        return
-    beyond = LEVELS.index(ledger.level) + limits.number("steps")
-    trained: set[Exercise | str | None] = set()
-    for week in ledger.weeks:
-        trained.update(entry.exercise for _, entry in week.entries() if entry.is_done)
-        for _, entry in week.entries():
-            if entry.exercise is None or LEVELS.index(entry.exercise.level) < beyond or entry.best:
-                continue
-            offered = {ledger.named(term.words) for term in entry.prescription.alternates}
-            if _easier(ledger, entry.exercise).isdisjoint(trained | offered):
-                yield _beyond(ledger, entry, entry.exercise)
-
-
-def _easier(ledger: Ledger, exercise: Exercise) -> set[Exercise]:
-    """The forms by way of which an exercise is reached: on each way down to the first of a lower level.
-
-    Of these only those of its kind, where there are any: a deadlift teaches nobody to snatch.
-    """
-    forms: set[Exercise] = set()
-    seen, waiting = {exercise}, [exercise]
-    while waiting:
-        for name in waiting.pop().easier:
-            form = ledger.known.exercise(name)
-            if form is None or form in seen:
-                continue
-            seen.add(form)
-            forms.add(form)
-            if form.level == exercise.level:
-                waiting.append(form)
-    return {form for form in forms if form.kind == exercise.kind} or forms
-
-
-def _beyond(ledger: Ledger, entry: SetGroup, exercise: Exercise) -> DraftFinding:
-    from ..lint.counting.suggestions import substitutes
-
-    first = listed([form.name for form in _suiting(ledger, exercise)], "or")
-    instead = listed(substitutes(ledger.header, exercise, MOST_EASIER), "or")
-    start = f"Start with {first}" if first else f"Swap it for {instead}" if instead else "Leave it out"
-    return found(
-        named_at(entry),
-        f"{capital(entry.name)} ({exercise.level}) for {with_article(entry.programme.level)} with no easier"
-        " form first.",
-        wanted="an easier form first or under `or`",
-        change=f"{start}, or correct the level.",
-        where=line_name(entry.prescription),
-        edits=_easier_lines(ledger, entry, exercise),
-        subject=exercise.name,
-    )
-
-
-def _easier_lines(ledger: Ledger, entry: SetGroup, exercise: Exercise) -> Offer:
-    """An easier form in its place, else another exercise that does the same."""
-
-    def work_out() -> Iterator[Edit]:
-        from ..lint.counting.suggestions import substitutes
-        from ..lint.remedies.values import one_of
-
-        names = [form.name for form in _suiting(ledger, exercise)]
-        return one_of(named_at(entry), names or substitutes(ledger.header, exercise, MOST_EASIER))
-
-    return work_out
-
-
-MOST_EASIER = 2
-"""How many easier forms, or other exercises, a finding names."""
-
-
-def _suiting(ledger: Ledger, exercise: Exercise) -> list[Exercise]:
-    """The easier forms that this athlete may do, the most common and the nearest to the level first."""
-    from ..lint.counting.suggestions import Suits
-
-    suits = Suits(ledger.header, steps=1)
-    forms = sorted(_easier(ledger, exercise), key=lambda form: (rarity(form), form.name))
-    return [form for form in forms if not suits.obstacle(form)][:MOST_EASIER]
-
-
-# Rehabilitation
 
 
 @rule(
