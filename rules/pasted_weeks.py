@@ -37,6 +37,7 @@ if TYPE_CHECKING:
     why="A week that repeats another, in a programme that rises on both sides of it, is often a copy"
     " that was never changed.",
     sources=(),
+    asks=True,
 )
 def week_pasted(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """A week written like another one while the weeks around it rise.

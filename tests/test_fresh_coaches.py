@@ -98,6 +98,16 @@ HIDDEN = {
     ("s06", "legs-heavy-before-event"),
     ("s07", "protected-area-loaded"),
     ("s10", "load-step-large"),
+    ("t01", "load-step-large"),
+    ("t04", "knee-flexion-missing"),
+    ("t06", "sessions-too-close"),
+    ("t07", "protected-area-loaded"),
+    ("t11", "deload-without-cut"),
+    ("u02", "lift-left-out"),
+    ("u03", "week-pasted"),
+    ("u06", "legs-heavy-before-event"),
+    ("u07", "protected-area-loaded"),
+    ("u10", "number-implausible"),
 }
 """Mistakes that were hidden, each with the rule that finds it, be it in a finding that lists it. Three are not
 found: a week typed with its copy as one value, a kettlebell that only a note names, and the day before a match whose
@@ -110,7 +120,7 @@ def reviewed_programmes() -> Review:
 
 
 def test_all_are_read(reviewed_programmes: Review) -> None:
-    assert sum(one.kind == "programme" for one in reviewed_programmes.files) == 180
+    assert sum(one.kind == "programme" for one in reviewed_programmes.files) == 204
     assert not [found for one in reviewed_programmes.files for found in one.findings if not found.why]
     assert not any(one.faults for one in reviewed_programmes.files)
 

@@ -100,15 +100,24 @@ class Spared:
         return any(kind == "trunk curled" for kind, *_ in self.traits)
 
     def suits(self, exercise: Exercise) -> bool:
-        """Whether an exercise may be offered: nothing held for long where the breath must go on."""
-        return not (self.forbids(exercise) or (self.strains and exercise.kind == "isometric"))
+        """Whether an exercise may be offered: nothing held for long where the breath must go on, and no raise
+        where the arm must stay below the height of the shoulder.
+        """
+        held = self.strains and exercise.kind == "isometric"
+        return not (self.forbids(exercise) or held or self._raises(exercise))
+
+    def _raises(self, exercise: Exercise) -> bool:
+        """Whether it raises an arm that must stay low, and was not agreed."""
+        low = any(
+            one[0] == "arm raised past" and float(one[1]) - CLEAR < SHOULDER_HEIGHT for one in self.traits
+        )
+        return low and loads(exercise, ARM_RAISED) and not loads(exercise, self.agreed)
 
     def clears(self, exercise: Exercise) -> bool:
         """Whether an exercise is surely none of it, so that it may be offered in the place of one that is."""
         bounded = self.bounds or self.unknown or any(len(trait) > 2 for trait in self.traits)
-        traits = tuple(map(_widened, self.traits))
-        low = any(one[0] == "arm raised past" and float(one[1]) < SHOULDER_HEIGHT for one in traits)
-        return not bounded and not loads(exercise, (*traits, *(ARM_RAISED if low else ())))
+        forbidden = loads(exercise, tuple(map(_widened, self.traits)))
+        return not (bounded or forbidden or self._raises(exercise))
 
     def forbids(self, exercise: Exercise, said: Arc | None = None) -> bool:
         """Whether an exercise is what is to be spared, and none that was agreed.

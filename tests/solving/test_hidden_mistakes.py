@@ -134,6 +134,18 @@ FIRST = {
         "lateral raise in place of seated dumbbell shoulder press (Weeks 5-8)"
     ],
     ("s10", "load-step-large"): ["load for back squat: 100 kg in week 3"],
+    ("t01", "load-step-large"): ["dl (B): write 57.5 kg"],
+    ("t04", "knee-flexion-missing"): [  # with what else makes hamstrings the priority that they are
+        "Romanian deadlift added to pierna A",
+        "lying leg curl added to pierna B",
+        "dumbbell Romanian deadlift in place of Prensa pies altos (pierna A)",
+        "seated leg curl in place of Extensión de cuádriceps (pierna A)",
+    ],
+    ("t06", "sessions-too-close"): ["Thu strength left out in week 3"],
+    ("t07", "protected-area-loaded"): ["Seated DB shoulder press (Tue) taken out"],
+    ("t11", "deload-without-cut"): ["week 4 for all lines: half the sets and loads 15 points lower"],
+    ("u06", "legs-heavy-before-event"): ["Trap bar DL (WED gym) with half the sets in week 3"],
+    ("u07", "protected-area-loaded"): ["DB overhead press (Tue / Fri) taken out"],
     ("n06", "legs-heavy-before-event"): [
         "trap bar deadlift and rear-foot-elevated split squat (STRENGTH) with half the sets in week 6"
     ],
