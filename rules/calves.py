@@ -78,8 +78,7 @@ def straight_knee_calf_missing(week: Week, ledger: Ledger, limits: Limits) -> It
     block = ledger.judged_with(week)
     if not raises or block.brings("gastrocnemius") or block.leaves_open(areas=("gastrocnemius",)):
         return
-    named = [*(week.block.focus or week.programme.focus), *week.programme.priority]
-    in_sight = any(catalogue.is_group(term.words) and "gastrocnemius" in muscles_of([term]) for term in named)
+    in_sight = are_calves_named(week)
     if not in_sight and ledger.brings("gastrocnemius"):
         return  # another block holds it: lifts change from block to block
     standing = suggested(week.programme, _straight_calf)
@@ -98,6 +97,12 @@ def straight_knee_calf_missing(week: Week, ledger: Ledger, limits: Limits) -> It
         related=counted_lines(raises, of="calf raises"),
         excess=raises.high,
     )
+
+
+def are_calves_named(week: Week) -> bool:
+    """Whether a muscle group in the focus, or a priority, holds the gastrocnemius."""
+    named = [*(week.block.focus or week.programme.focus), *week.programme.priority]
+    return any(catalogue.is_group(term.words) and "gastrocnemius" in muscles_of([term]) for term in named)
 
 
 def _straight_calf(exercise: Exercise) -> bool:

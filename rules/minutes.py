@@ -22,7 +22,7 @@ if TYPE_CHECKING:
     from ..lint.findings.finding import DraftFinding
 
 SECONDS, ROOM = 60.0, 1.1
-"""Of a minute; the share of the time up to which work fits where changing over is assumed (our choice)."""
+"""Of a minute; the share of the athlete's time up to which several sessions still fit (common practice)."""
 
 
 @rule(
@@ -49,8 +49,7 @@ def session_too_long(visit: Visit, limits: Limits) -> Iterator[DraftFinding]:
     least that comes out must fit into the minutes of the session, or else the athlete's. Longer is a note; a
     warning where work and written rest alone, without anything assumed, take more than 1.25 times as long.
     Where heavy lifts have no warm-up sets written, some are assumed; with these or rest assumed, 1.15 times
-    the minutes are let pass, and 1.1 times with nothing but changing over and preparation. Where health is
-    the goal and nobody names minutes, over 60 min is a note.
+    the minutes are let pass. Where health is the goal and nobody names minutes, over 60 min is a note.
 
     Flags:
         programme: Lunch break
@@ -98,11 +97,9 @@ def session_too_long(visit: Visit, limits: Limits) -> Iterator[DraftFinding]:
 
 
 def slack_for(visit: Visit, limits: Limits) -> float:
-    """How many times its minutes a session may come out at: more where some of its time is assumed."""
-    (rest, _), (ramp, _), (around, _) = _unwritten(visit)
-    if rest or ramp:
-        return limits.number("slack")
-    return ROOM if around else 1.0
+    """How many times its minutes a session may come out at: more where rest or warm-up sets are assumed."""
+    assumed = visit.time().assumed_rest.low or ramp_up(visit.own).low
+    return limits.number("slack") if assumed else 1.0
 
 
 def _unwritten(visit: Visit) -> list[tuple[float, str]]:

@@ -18,6 +18,7 @@ from ...lint.engine.demands import (
     under,
 )
 from ..balance import has_days_off, limit_of, of_rota, trains_any
+from ..beside import keeps_up_away
 from ..leg_coverage import LEG_WORK
 from ..one_leg import LOWER, is_for_one_leg, is_on_one_leg
 from ..repetitions import blocks_for_both
@@ -41,7 +42,12 @@ if TYPE_CHECKING:
 @demands_of("antagonist-imbalance")
 def antagonist_imbalance(week: Week, ledger: Ledger, limits: Limits) -> Iterator[RuleDemand]:
     """Neither side of a pair with more than so many times the sets of the other."""
-    if not week.is_typical() or week.phase == "in-season" or has_days_off(week, ledger):
+    if (
+        not week.is_typical()
+        or week.phase == "in-season"
+        or keeps_up_away(ledger)
+        or has_days_off(week, ledger)
+    ):
         return
     for pair in catalogue.pairs:
         if all(week.means(side.area) for side in pair.sides):

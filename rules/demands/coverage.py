@@ -21,8 +21,8 @@ from ...lint.engine.demands import (
     under,
 )
 from ...lint.model.quantities import Range
-from ..beside import in_the_sport
-from ..calves import means_whole_legs
+from ..beside import in_the_sport, keeps_up_away
+from ..calves import are_calves_named, means_whole_legs
 from ..directions import (
     PRESSES_AND_PULLS,
     can_be_had,
@@ -66,6 +66,8 @@ def _some_action(
     if not asks_for_hamstrings(week, goals) or block.leaves_open(actions=(action,)):
         return
     if suggested(week.programme, serves(action)).is_spared:
+        return
+    if keeps_up_away(ledger) and not week.names("hamstrings"):
         return
     legs = sets_of_actions(week.turn().tally, LEG_WORK, hard=True)
     unless = [none_of(legs), *off]
@@ -117,9 +119,10 @@ def nordics_too_rare(ledger: Ledger, limits: Limits) -> Iterator[RuleDemand]:
 
 @demands_of("straight-knee-calf-missing")
 def straight_knee_calf_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator[RuleDemand]:
-    """Some work for the gastrocnemius in a block, unless nothing raises the heels."""
+    """Some work for the gastrocnemius in a block, or any where nobody names the calves, if heels are raised."""
     block = ledger.judged_with(week)
     asked = week.is_typical() and week.builds("gastrocnemius")
+    asked = asked and (are_calves_named(week) or not ledger.brings("gastrocnemius"))
     if asked and not block.leaves_open(areas=("gastrocnemius",)):
         raises = sets_of_actions(week.turn().tally, ("plantarflexion",), hard=True)
         straight = sets_for(block, "gastrocnemius", TOTAL, hard=False)
