@@ -13,6 +13,7 @@ import sys
 import yaml
 
 from .build_data import HERE, read
+from .build_elsewhere import names_elsewhere
 from .build_faults import faults
 from .build_names import alone_of, carried_by, heads_of, kinds_of, names_by_word, spellings_of
 from .build_rows import action_rows, anatomy_from, areas, curve_rows, encode, muscle_rows, pair_rows, pieces
@@ -54,6 +55,7 @@ def render(data: Data) -> str:
         for own, *aliases in called
         for name in (own, *aliases)
     ]
+    names += [f"{key}\t{meant}" for key, meant in names_elsewhere(data)]
     area_table, area_names = areas(data, anatomy)
     parts = [
         *HEAD,

@@ -14,7 +14,7 @@ if TYPE_CHECKING:
 HERE = os.path.dirname(os.path.abspath(__file__))
 DATA = os.path.join(HERE, "data")
 SCHEMAS = os.path.join(os.path.dirname(os.path.dirname(HERE)), "schema")
-TABLES = ("actions", "mechanics", "muscles", "areas", "pairs", "sources", "name-words")
+TABLES = ("actions", "mechanics", "muscles", "areas", "pairs", "sources", "name-words", "names-elsewhere")
 
 Lines = dict[tuple[Any, ...], int]
 Twice = list[tuple[str, int]]
@@ -37,7 +37,7 @@ class DataEntry(dict[str, Any]):
     @property
     def label(self) -> str:
         """The name of the entry in a message about a fault."""
-        return str(self.get("name", self.get("id", "this entry")))
+        return str(self.get("name", self.get("id", self.get("language", "this entry"))))
 
     def line_of(self, *path: Any) -> int:
         """The line of a path. If the path does not exist, the line of the innermost part of it that does."""

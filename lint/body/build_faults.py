@@ -8,6 +8,7 @@ import os
 from jsonschema import Draft202012Validator
 
 from .build_data import SCHEMAS, TABLES
+from .build_elsewhere import elsewhere_faults
 from .build_names import ALONE, SPELLING, listed_words, spellings_of
 from .build_rows import anatomy_from
 from .exercise_fields import faults as entry_faults
@@ -42,7 +43,7 @@ def faults(data: Data) -> list[str]:
     anatomy = anatomy_from(data)
     for entry in data["exercises"]:
         found += _exercise_faults(entry, anatomy, known)
-    return found + list(_alias_faults(data["exercises"]))
+    return [*found, *_alias_faults(data["exercises"]), *elsewhere_faults(data)]
 
 
 class _KnownNames:

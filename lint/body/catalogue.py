@@ -9,7 +9,7 @@ from __future__ import annotations
 from functools import cache, lru_cache
 
 from . import built
-from .names import fold, without_side
+from .names import fold, unaccented, without_side
 from .rows import WrittenFields, line_of, lines_of
 from .rows import rank as rank_in
 
@@ -302,8 +302,14 @@ def exercise(name: str) -> Exercise | None:
 
 @lru_cache(maxsize=5000)
 def named(name: str) -> NameReading | None:
-    """The exercise with this name or alias and the implement that the name states, or None."""
-    line = line_of(built.NAMES, fold(name))
+    """The exercise with this name or alias and the implement that the name states, or None.
+
+    A name of another language is found too, with its accents or without them.
+    """
+    folded = fold(name)
+    line = line_of(built.NAMES, folded)
+    if not line and not folded.isascii():
+        line = line_of(built.NAMES, unaccented(folded))
     if not line:
         return None
     own, _, implement = line.partition("\t")[2].partition("\t")

@@ -26,9 +26,20 @@ ABOUT_A_SIDE = frozenset(["side", "sides", "of", "the", "and", "or", "only", "no
 """What stands beside such a word: "left side of the back", "non-dominant arm"."""
 
 
+_LETTERS = str.maketrans({"ł": "l", "ø": "o", "æ": "ae", "ß": "ss", "œ": "oe"})
+"""Small letters that no accent tells from a plain one."""
+
+
 def fold(name: str) -> str:
     """The form of a name that is compared: "Push-Ups", "push up" and "pushup" all give "pushup"."""
     return "".join(map(_singular, words(name)))
+
+
+def unaccented(name: str) -> str:
+    """A name without accents: "développé" gives "developpe", "łydki" gives "lydki"."""
+    from unicodedata import normalize  # only a name with an accent pays for it
+
+    return normalize("NFKD", name.translate(_LETTERS)).encode("ascii", "ignore").decode()
 
 
 def words(name: str) -> list[str]:

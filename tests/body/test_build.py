@@ -29,12 +29,19 @@ ENTRY = """\
   rank: usual
 """
 
+ELSEWHERE = """\
+- language: German
+  names:
+    hinge on a step: [Überbeuge]
+"""
+
 
 @pytest.fixture
 def folder(tmp_path):
     """A copy of the tables, with one exercise."""
     for table in build_data.TABLES:
         shutil.copy(os.path.join(build_data.DATA, f"{table}.yaml"), tmp_path)
+    (tmp_path / "names-elsewhere.yaml").write_text(ELSEWHERE, encoding="utf-8")
     (tmp_path / "exercises").mkdir()
     (tmp_path / "exercises" / "own.yaml").write_text(ENTRY, encoding="utf-8")
     return tmp_path
@@ -58,6 +65,18 @@ def test_the_data_has_no_faults_and_the_built_form_is_fresh():
 
 def test_a_sound_entry_has_no_faults(folder):
     assert faults(folder) == []
+
+
+def test_a_name_of_another_language_has_one_exercise_and_one_place(folder):
+    other = ENTRY.replace("hinge on a step", "bow on a step").replace("step hinge", "stepped bow")
+    wrong = ", über-beuge, Stéphinge]\n    bow on a step: [Ueberbeuge, Uberbeuge, Bogen]\n    bow: [Bug]"
+    assert faults(folder, ENTRY + other, **{"names-elsewhere": ("]", wrong)}) == [
+        "names-elsewhere.yaml:3: über-beuge is the same name again",
+        "names-elsewhere.yaml:3: Stéphinge is a name of hinge on a step already",
+        "names-elsewhere.yaml:4: Ueberbeuge also means hinge on a step",
+        "names-elsewhere.yaml:4: Uberbeuge also means hinge on a step",
+        "names-elsewhere.yaml:5: bow is no exercise of the catalogue",
+    ]
 
 
 def changed(old, new):

@@ -656,7 +656,7 @@ def test_an_implement_that_makes_no_sense_is_not_read(name: str) -> None:
         "squat (frnt)",
         "kneebow squat",
         "standing press, one leg",
-        "Kniebeuge",
+        "jalkakyykky",
         "приседания",
         "卧推",
         "heavy",
@@ -892,7 +892,7 @@ def test_nothing_is_offered_for_a_part_of_the_body_that_it_does_not_train(name: 
 UNKNOWN = (
     "BB hip thrust zz iso",
     "quarry drill",
-    "Kniebeuge",
+    "jalkakyykky",
     "the usual",
     "front sqat wihz pause",
     "zigzag press",
@@ -958,7 +958,7 @@ def level_of(name: str) -> str:
 
 
 @pytest.mark.parametrize(
-    "name", ["The Thursday Gauntlet", "xyzzy", "Kniebeuge", "10 min swim easy", "foam roll"]
+    "name", ["The Thursday Gauntlet", "xyzzy", "jalkakyykky", "10 min swim easy", "foam roll"]
 )
 def test_nothing_is_offered_rather_than_something_wild(name: str) -> None:
     assert CATALOGUE.suggestions(name).names == ()
