@@ -119,7 +119,7 @@ def nordics_too_rare(ledger: Ledger, limits: Limits) -> Iterator[RuleDemand]:
 
 @demands_of("straight-knee-calf-missing")
 def straight_knee_calf_missing(week: Week, ledger: Ledger, limits: Limits) -> Iterator[RuleDemand]:
-    """Some work for the gastrocnemius in a block, or any where nobody names the calves, if heels are raised."""
+    """Some work for the gastrocnemius in a block, or in any where nobody names it, if heels are raised."""
     block = ledger.judged_with(week)
     asked = week.is_typical() and week.builds("gastrocnemius")
     asked = asked and (are_calves_named(week) or not ledger.brings("gastrocnemius"))
