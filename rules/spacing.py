@@ -105,7 +105,7 @@ HOURS_A_DAY = 24
         ),
     ),
     stands_back=("rehabilitation",),
-    follows=("legs-heavy-before-event", "load-step-large", "number-implausible"),
+    follows=("legs-heavy-before-event",),
 )
 def sessions_too_close(ledger: Ledger, limits: Limits) -> Iterator[DraftFinding]:
     """Two days with hard work for the same muscle group, too close to one another.

@@ -22,10 +22,9 @@ def slip_of(group: SetGroup, known: dict[str, Exercise | None]) -> Exercise | No
 
 def is_no_lift(group: SetGroup) -> bool:
     """Whether it surely is no lift: by its kind or, where no exercise is known, by the words of its name."""
-    from . import no_lifts
+    from .no_lifts import is_no_lift as by_its_line
 
-    known = group.programme.known
-    return group.exercise is None and no_lifts.is_no_lift(group.prescription, group.work, known)
+    return group.exercise is None and by_its_line(group.prescription, group.work, group.programme.known)
 
 
 def is_unknown(group: SetGroup, known: dict[str, Exercise | None]) -> bool:

@@ -9,9 +9,11 @@ from ..tapers import before_events
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Iterable, Iterator
+    from collections.abc import Collection, Iterable, Iterator
 
+    from ...lint.body.catalogue import Exercise
     from ...lint.counting.ledger import Ledger
+    from ...lint.counting.set_group import SetGroup
     from ...lint.counting.tally import Tally
     from ...lint.engine.demands import RuleDemand
     from ...lint.engine.limits import Limits
@@ -31,12 +33,16 @@ def sets_step_large(ledger: Ledger, limits: Limits) -> Iterator[RuleDemand]:
             fullest = _fullest(back, group, kind, hard=True)
             easy = sets_for(week, group, kind, hard=False, end="middle")
             before = _fullest(back, group, kind, hard=False)
+            by_these = _fullest(
+                back, group, kind, hard=False, lifts={one.entry.exercise for one in now.count.parts}
+            )
             share = 1 + limits.number("share") / 100
             unless = [
                 at_most(most, now),
                 under(limits.number("tiny"), fullest),
                 under(0, [(1.0, now), (-share, fullest)]),
                 at_most(most, [(1.0, easy), (-1.0, before)]),
+                at_most(most, [(1.0, now), (-1.0, by_these)]),
                 at_most(most, [(1.0, told), (-1.0, told_before)]),
             ]
             step = at_most(most, [(1.0, now), (-1.0, fullest)], group, unless)
@@ -44,8 +50,20 @@ def sets_step_large(ledger: Ledger, limits: Limits) -> Iterator[RuleDemand]:
             yield step
 
 
-def _fullest(weeks: Iterable[Tally], group: str, kind: str, *, hard: bool) -> SetSum:
-    several = [sets_for(week, group, kind, hard=hard, end="middle") for week in weeks]
+def _fullest(
+    weeks: Iterable[Tally],
+    group: str,
+    kind: str,
+    *,
+    hard: bool,
+    lifts: Collection[Exercise | None] | None = None,
+) -> SetSum:
+    """The most sets of a group in one of some weeks, of some lifts alone where they are given."""
+
+    def counts(entry: SetGroup) -> bool:
+        return lifts is None or entry.exercise in lifts
+
+    several = [sets_for(week, group, kind, hard=hard, end="middle", where=counts) for week in weeks]
     return max(several, key=_now)
 
 

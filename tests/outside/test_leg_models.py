@@ -157,6 +157,8 @@ CANCELLED = {
     ("sissy squat", "gastrocnemius"): 0.5,
     ("tire flip", "gastrocnemius"): 0.5,
     ("rowing ergometer", "gastrocnemius"): 0.6,
+    ("dummy drag", "gastrocnemius"): 0.5,
+    ("landmine hack squat", "hamstrings_biarticular"): 0.5,  # hip and knee straighten together
 }
 
 

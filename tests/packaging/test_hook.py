@@ -185,7 +185,7 @@ sessions:
   - session: A
     exercises: [{exercise: front plank, sets: 3, hold: 30 s, rest: 1 min}]
   - session: B
-    exercises: [{exercise: side plank, sets: 3, hold: 30 s, side: each, rest: 1 min}, {exercise: quay stretch, sets: 2}]
+    exercises: [{exercise: side plank, sets: 3, hold: 30 s, side: each, rest: 1 min}, {exercise: quay press, sets: 2}]
 """
 OWN = "exercises:\n  - name: quay squat\n    implement: barbell\n    path: {hip: [90, 0], knee: [100, 0], ankle: 20}\n"
 

@@ -163,6 +163,7 @@ def test_which_is_meant_only_the_coach_knows():
     """What solves a programme by itself leaves such findings to the coach."""
     asking = {rule.name for rule in all_rules() if rule.asks}
     assert asking == {
+        "week-pasted",  # what the week was to hold
         *(RULE, "exercise-unknown", "rir-rpe-contradict"),  # two things are said, or none that is known
         *("load-outside-zone", "nothing-changes"),  # a load upwards, or a step, is the coach's to write
         *("session-empty", "sets-not-read"),  # work that was left out, or goes by a name of one's own
