@@ -116,7 +116,7 @@ def _gaps(ledger: Ledger, lift: Exercise, least: int) -> Iterator[tuple[list[Wee
     """The weeks without a lift between typical weeks with it, of which more hold it than do not; and whether
     its sessions go on without it alone.
 
-    The weeks right before the last of them, and right after the first, hold it too, typical or not.
+    Before the gap and after it as many weeks in a row as the limit says hold the lift, typical ones or not.
     """
     weeks = ledger.typical_weeks()
     held = [_first_of(week, lift) is not None for week in weeks]

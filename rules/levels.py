@@ -147,6 +147,3 @@ def _suiting(ledger: Ledger, exercise: Exercise) -> list[Exercise]:
     suits = Suits(ledger.header, steps=1)
     forms = sorted(_easier(ledger, exercise), key=lambda form: (rarity(form), form.name))
     return [form for form in forms if not suits.obstacle(form)][:MOST_EASIER]
-
-
-# Rehabilitation

@@ -133,7 +133,7 @@ def lifts_in_sight(ledger: Ledger, *, by_others: bool = False) -> dict[Exercise,
         (entry.exercise, entry.name, entry.prescription.place)
         for _, entry in ledger.entries()
         if (load := entry.work.load) is not None
-        and (load.kind == "percent" if entry.best else by_others and load.kind == "lift")
+        and ((entry.best and load.kind == "percent") or (by_others and load.kind == "lift"))
     ]
     lifts: dict[Exercise, tuple[str, Place]] = {}
     for lift, words, place in named:

@@ -167,6 +167,9 @@ WAYS_OUT = (
 """Further beginnings of words for a way out of a failed lift; such racks have pins."""
 
 
+# Rehabilitation
+
+
 @rule(
     "stop-signs-missing",
     family="care",

@@ -175,7 +175,7 @@ def _most_by_these(weeks: Sequence[Week], growth: Growth, kind: str) -> float:
 
 
 def _all_told(week: Week) -> float:
-    """The hard sets of a week, light ones aside, all muscles together."""
+    """The hard sets of a week, light ones aside, all muscles together: nobody asks for their lines."""
     sets = [
         one.sets for visit in week.visits for one in once_each(visit.own) if one.hard and not is_light(one)
     ]
